@@ -1,0 +1,11 @@
+/** Everything of the diagnosis that crosses a wire: the case, the evaluation, the comparison and the problem of a bad one. */
+export * from './pressure.ts'
+export * from './case-codes.ts'
+export * from './reading.ts'
+export * from './engine-description.ts'
+export * from './case.ts'
+export { caseFaults, type CaseFault } from './case-faults.ts'
+export * from './evaluation-codes.ts'
+export * from './evaluation.ts'
+export * from './comparison.ts'
+export * from './diagnosis-problem.ts'
