@@ -1,0 +1,34 @@
+import { en } from './en.ts'
+import { deviceSettings } from '#lib/format/device-settings.svelte.ts'
+
+/** Every text of the interface. English is the pattern; the other dictionaries must have the same keys or do not compile. */
+export type Words = typeof en
+export const languages = ['en', 'de', 'es'] as const
+export type Language = (typeof languages)[number]
+/** Each language in its own words, as it stands in a list to choose from. */
+export const languageNames: Record<Language, string> = { en: 'English', de: 'Deutsch', es: 'Español' }
+
+const others: Record<Exclude<Language, 'en'>, () => Promise<Words>> = {
+  de: () => import('./de.ts').then((module) => module.de),
+  es: () => import('./es.ts').then((module) => module.es),
+}
+
+/**
+ * The dictionary in use, as state: `{text.now.bay.takeOver}`.
+ * German and Spanish are fetched when chosen (the service worker keeps them), so English alone is in the first load.
+ */
+class Texts {
+  now = $state.raw<Words>(en)
+  language = $state<Language>('en')
+
+  /** Changes the language; resolves once the dictionary is there. A dictionary that cannot be fetched leaves English. */
+  async use(language: Language): Promise<void> {
+    deviceSettings.change({ language })
+    const words = language === 'en' ? en : await others[language]().catch(() => undefined)
+    if (!words || deviceSettings.now.language !== language) return
+    this.now = words
+    this.language = language
+  }
+}
+
+export const text = new Texts()
