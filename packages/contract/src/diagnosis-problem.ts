@@ -7,7 +7,7 @@ export const fieldErrorSchema = z
   .strictObject({
     path: z.string().meta({ description: 'JSON Pointer (RFC 6901) into what was sent; "" is the whole.' }),
     expected: z.string(),
-    got: z.string(),
+    got: z.string().optional(),
   })
   .meta({ id: 'FieldError' })
 export type FieldError = z.infer<typeof fieldErrorSchema>
@@ -19,7 +19,7 @@ export const diagnosisProblemSchema = z
 export type DiagnosisProblem = z.infer<typeof diagnosisProblemSchema>
 
 /** The API's problem of a case (or a pair of cases) that is not as the contract asks; a test compares it with the list of problems. */
-export const INVALID_INPUT = { type: '/docs/problems/invalid-case', title: 'The case cannot be evaluated' } as const
+export const INVALID_INPUT = { type: '/problems/invalid-case', title: 'The case is not as the contract asks' } as const
 
 /** At most so many field errors are listed; a hostile body must not make a huge answer. */
 const MOST_ERRORS = 50
