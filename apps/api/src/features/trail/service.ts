@@ -1,0 +1,25 @@
+import type { Actor, TrailKind } from '@evenbore/contract'
+import type { Transaction } from '../../platform/database/database.ts'
+import { newId } from '../../platform/ids.ts'
+import { canonicalText, trailActor } from './actor-text.ts'
+import { insertEntry } from './store.ts'
+
+/** Something that happened to an engine, to be kept in its trail. */
+export type TrailEvent = {
+  readonly engine: string
+  readonly job?: string | null
+  readonly garage?: string | null
+  readonly kind: TrailKind
+  readonly actor: Actor
+  /** Facts and ids, never a customer's or a person's data. */
+  readonly body: Readonly<Record<string, unknown>>
+}
+
+/**
+ * Appends to the trail of an engine, in the transaction of what it tells. The text is kept exactly as hashed (RFC 8785 form); the
+ * database gives it its place in the chain, so two writers of one engine wait for each other: append last, just before the commit.
+ */
+export async function appendTrail(tx: Transaction, event: TrailEvent): Promise<void> {
+  const { engine, job = null, garage = null, kind, actor, body } = event
+  await insertEntry(tx, { id: newId(), engine, job, garage, kind, actor: canonicalText(trailActor(actor)), body: canonicalText(body) })
+}
