@@ -1,0 +1,151 @@
+import type { Problem, Tokens } from '@evenbore/contract'
+import type { TokenSource } from './transport.ts'
+
+/** How a caller signs in. A person with e-mail and password, an enrolled tablet with somebody's PIN, an outside app with its secret. */
+export type Credentials =
+  | { readonly kind: 'person'; readonly email: string; readonly password: string; readonly oneTimeCode?: string }
+  | { readonly kind: 'tablet'; readonly tabletToken: string; readonly person: string; readonly pin: string }
+  | { readonly kind: 'app'; readonly clientId: string; readonly clientSecret: string; readonly scopes?: readonly string[] }
+
+export type SignedIn = { readonly ok: true; readonly error?: undefined } | { readonly ok: false; readonly error: Problem }
+
+export interface SessionOptions {
+  readonly baseUrl: string
+  /** Sends a request without token; the transport's retries behind it. */
+  readonly send: (request: Request) => Promise<Response>
+  /** 'cookie': the browser keeps the refresh token where scripts cannot read it. 'body': for programs, kept in memory. */
+  readonly refresh: 'cookie' | 'body'
+  readonly now?: () => number
+}
+
+/** A token is renewed this long before it runs out, so that a slow request does not meet its end. */
+const EARLY_MS = 20_000
+
+/**
+ * The tokens of one sign-in, in memory only. Renews by the rotating refresh token, each at most once at a time: a second use of one
+ * would end the whole family. Apps ask for a new token with their secret.
+ */
+export class Session implements TokenSource {
+  readonly #options: SessionOptions
+  #accessToken: string | undefined
+  #expiresAt = 0
+  #refreshToken: string | undefined
+  #app: Extract<Credentials, { kind: 'app' }> | undefined
+  #renewing: Promise<boolean> | undefined
+  #tabletToken: string | undefined
+
+  constructor(options: SessionOptions) {
+    this.#options = options
+  }
+
+  /** Signs in; a refusal is returned as the problem it came with. */
+  async signIn(credentials: Credentials): Promise<SignedIn> {
+    const response = await this.#ask(credentials)
+    if (!response.ok) return { ok: false, error: await problemOf(response) }
+    await this.#keep(response)
+    this.#app = credentials.kind === 'app' ? credentials : undefined
+    return { ok: true }
+  }
+
+  /** Ends the sign-in here and on the server; without network only here. */
+  async signOut(): Promise<void> {
+    const token = this.#accessToken
+    this.forget()
+    if (token === undefined) return
+    const request = new Request(`${this.#options.baseUrl}/v1/sign-out`, { method: 'POST', headers: { authorization: `Bearer ${token}` }, credentials: 'same-origin' })
+    await this.#options.send(request).catch(() => undefined)
+  }
+
+  /** Drops what is in memory. */
+  forget(): void {
+    this.#accessToken = undefined
+    this.#refreshToken = undefined
+    this.#app = undefined
+    this.#expiresAt = 0
+  }
+
+  /** Makes a tablet's own key stand in where nobody is signed in on it. */
+  useTablet(tabletToken: string | undefined): void {
+    this.#tabletToken = tabletToken
+  }
+
+  /** True when somebody is signed in by a token that has not run out. */
+  get present(): boolean {
+    return this.#accessToken !== undefined && this.#expiresAt > this.#now()
+  }
+
+  readonly access = async (): Promise<string | undefined> => {
+    if (this.#accessToken !== undefined && this.#expiresAt - EARLY_MS < this.#now()) await this.renew(this.#accessToken)
+    return this.#accessToken ?? this.#tabletToken
+  }
+
+  readonly renew = (refused?: string): Promise<boolean> => {
+    // somebody else renewed it meanwhile: just try again
+    if (refused !== undefined && this.#accessToken !== undefined && refused !== this.#accessToken) return Promise.resolve(true)
+    this.#renewing ??= this.#renew().finally(() => {
+      this.#renewing = undefined
+    })
+    return this.#renewing
+  }
+
+  async #renew(): Promise<boolean> {
+    const { baseUrl, send, refresh } = this.#options
+    if (this.#app) return (await this.signIn(this.#app)).ok
+    if (refresh === 'body' && this.#refreshToken === undefined) return false
+    const body = refresh === 'body' ? { refreshToken: this.#refreshToken } : {}
+    const path = refresh === 'body' ? '/v1/sign-in/refresh?refresh=body' : '/v1/sign-in/refresh'
+    const response = await send(post(`${baseUrl}${path}`, body)).catch(() => undefined)
+    // no answer: the token may still be good, the next call will tell
+    if (response === undefined) return false
+    if (!response.ok) {
+      if (response.status === 401 || response.status === 400) this.forget()
+      return false
+    }
+    await this.#keep(response)
+    return true
+  }
+
+  #ask(credentials: Credentials): Promise<Response> {
+    const { baseUrl, send, refresh } = this.#options
+    const query = refresh === 'body' ? '?refresh=body' : ''
+    if (credentials.kind === 'person') {
+      const { email, password, oneTimeCode } = credentials
+      return send(post(`${baseUrl}/v1/sign-in${query}`, { email, password, ...(oneTimeCode ? { oneTimeCode } : {}) }))
+    }
+    if (credentials.kind === 'tablet') {
+      const { person, pin, tabletToken } = credentials
+      return send(post(`${baseUrl}/v1/tablets/take-over${query}`, { person, pin }, { authorization: `Bearer ${tabletToken}` }))
+    }
+    const form = new URLSearchParams({ grant_type: 'client_credentials', client_id: credentials.clientId, client_secret: credentials.clientSecret })
+    if (credentials.scopes) form.set('scope', credentials.scopes.join(' '))
+    return send(new Request(`${baseUrl}/v1/token`, { method: 'POST', body: form }))
+  }
+
+  async #keep(response: Response): Promise<void> {
+    const answer = (await response.json()) as Tokens | { access_token: string; expires_in: number }
+    const [token, seconds] = 'access_token' in answer ? [answer.access_token, answer.expires_in] : [answer.accessToken, answer.expiresInSeconds]
+    this.#accessToken = token
+    this.#expiresAt = this.#now() + seconds * 1000
+    if ('refreshToken' in answer) this.#refreshToken = answer.refreshToken
+  }
+
+  #now(): number {
+    return (this.#options.now ?? Date.now)()
+  }
+}
+
+function post(url: string, body: object, headers: Record<string, string> = {}): Request {
+  return new Request(url, { method: 'POST', credentials: 'same-origin', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(body) })
+}
+
+/** The problem document of a refusal, or one made from its status where the answer holds none (a proxy's page). */
+export async function problemOf(response: Response): Promise<Problem> {
+  const text = await response.text().catch(() => '')
+  try {
+    const value: unknown = JSON.parse(text)
+    if (typeof value === 'object' && value !== null && 'type' in value && 'title' in value) return { status: response.status, ...value } as Problem
+  } catch {
+    // not JSON: said by its status alone
+  }
+  return { type: 'about:blank', title: response.statusText || `Status ${response.status}`, status: response.status }
+}
