@@ -1,0 +1,35 @@
+import type { SuggestedTest } from '@evenbore/contract'
+
+/** Minutes of labour of each test: the published table of trade practice (all from memory), for each cylinder or for the engine. */
+const PER_CYLINDER = { compression: 1.5, wet: 2, leakage: 5.5, plug: 0.5, borescope: 4, clearance: 3, 'valve-lift': 6, running: 4 } as const
+const PER_ENGINE = { 'power-balance': 6, vacuum: 4, 'coolant-gas': 5, 'cooling-pressure': 12, 'cranking-current': 5 } as const
+const CLEARANCE_SET_UP = 7
+const WET_LEAKAGE = 3
+const FIRST = { 'warm-up': 12, 'run-engine': 12, 'swap-gauge': 3, 'set-clearances': 15, 'swap-plug-and-lead': 5 } as const
+const OBSERVATIONS: Readonly<Record<string, number>> = {
+  'weak-by-hand': 2.5, 'locked-by-hand': 2.5, 'smoke-blue-throttle': 3, 'smoke-blue-overrun': 3, 'smoke-white': 3, 'smoke-black': 3,
+  'breather-smoke': 2, 'water-in-oil': 1, 'petrol-in-oil': 1, 'oil-in-water': 1, 'oil-use-high': 0.2, 'spits-back': 3,
+  'bubbles-at-plug-thread': 2, 'bubbles-at-joint': 2, 'better-with-other-plug-and-lead': 5, 'piston-low-at-top': 3,
+}
+
+/** Minutes that one suggested test takes on an engine of so many cylinders. */
+export function minutesFor(test: SuggestedTest, cylinders: number): number {
+  const count = test.cylinders?.length ?? cylinders
+  const first = test.first === undefined ? 0 : FIRST[test.first]
+  switch (test.test) {
+    case 'compression':
+      return first + count * (test.running === true ? PER_CYLINDER.running : test.wet === true ? PER_CYLINDER.wet : PER_CYLINDER.compression)
+    case 'leakage':
+      return first + count * (PER_CYLINDER.leakage + (test.wet === true || test.rockersSlack !== undefined ? WET_LEAKAGE : 0))
+    case 'clearance':
+      return first + CLEARANCE_SET_UP + count * PER_CYLINDER.clearance
+    case 'plug':
+    case 'borescope':
+    case 'valve-lift':
+      return first + count * PER_CYLINDER[test.test]
+    case 'observation':
+      return first + (OBSERVATIONS[test.code ?? ''] ?? 3)
+    default:
+      return first + PER_ENGINE[test.test]
+  }
+}

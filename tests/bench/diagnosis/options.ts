@@ -1,0 +1,46 @@
+import { parseArgs } from 'node:util'
+
+export type Options = {
+  readonly engines: number
+  /** Engines on which minutes of testing are measured: each needs some dozens of evaluations. */
+  readonly settlings: number
+  readonly worlds: readonly string[]
+  readonly seed: number
+  readonly workers: number
+  readonly dump: string | undefined
+  readonly handOnly: boolean
+}
+
+export const USAGE = `npm run bench:diagnosis -- [--engines 1000] [--settlings 150] [--world A|B] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
+--dump writes case after leakage, all, and truth, one engine a line; --hand-only leaves the model out.`
+
+/** Reads the command line; what it cannot understand is an error that says what was expected. */
+export function readOptions(args: readonly string[]): Options {
+  const { values } = parseArgs({
+    args: [...args],
+    options: {
+      engines: { type: 'string', default: '1000' },
+      settlings: { type: 'string', default: '150' },
+      world: { type: 'string' },
+      seed: { type: 'string', default: '20' },
+      workers: { type: 'string', default: '2' },
+      dump: { type: 'string' },
+      'hand-only': { type: 'boolean', default: false },
+    },
+  })
+  const whole = (name: 'engines' | 'settlings' | 'seed' | 'workers', low: number, high: number): number => {
+    const value = Number(values[name])
+    if (!Number.isInteger(value) || value < low || value > high) throw new Error(`--${name}: got "${values[name]}", expected a whole number from ${low} to ${high}`)
+    return value
+  }
+  if (values.world !== undefined && values.world !== 'A' && values.world !== 'B') throw new Error(`--world: got "${values.world}", expected A or B`)
+  return {
+    engines: whole('engines', 1, 100_000),
+    settlings: whole('settlings', 0, 10_000),
+    seed: whole('seed', 0, 2 ** 31 - 1),
+    workers: whole('workers', 1, 64),
+    worlds: values.world === undefined ? ['A', 'B'] : [values.world],
+    dump: values.dump,
+    handOnly: values['hand-only'],
+  }
+}
