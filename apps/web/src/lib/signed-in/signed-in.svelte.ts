@@ -1,0 +1,108 @@
+import type { Credentials, SignedIn as SignInAnswer } from '@evenbore/client'
+import { may, type Action, type Me, type Subject } from '@evenbore/contract'
+import { answer } from '#lib/api/answer.ts'
+import { client } from '#lib/api/client.ts'
+import { deviceSettings } from '#lib/format/device-settings.svelte.ts'
+import { text } from '#lib/words/text.svelte.ts'
+import { actorFrom } from './actor.ts'
+import { enrolment } from './enrolment.svelte.ts'
+
+type MyGarage = Me['garages'][number]
+const GARAGE_KEY = 'evenbore.garage'
+
+/** Who works on this device just now, and what the permission table lets them do; screens hide the rest. */
+class SignedIn {
+  /** undefined: not known yet; null: nobody. */
+  me = $state.raw<Me | null | undefined>(undefined)
+  /** The server could not be asked: what is kept on the device is all there is. */
+  unreachable = $state(false)
+  #garage = $state<string | undefined>(stored())
+  readonly #actor = $derived(this.me ? actorFrom(this.me) : undefined)
+  #starting: Promise<void> | undefined
+
+  /** The garage that is looked at: the last chosen, else the first. */
+  readonly garage = $derived<MyGarage | undefined>(this.me?.garages.find(({ id }) => id === this.#garage) ?? this.me?.garages[0])
+  readonly person = $derived(this.me?.person ?? undefined)
+
+  /** Finds out who is signed in from the refresh cookie, once for each page load. */
+  start(): Promise<void> {
+    this.#starting ??= this.#start()
+    return this.#starting
+  }
+
+  async signIn(credentials: Credentials): Promise<SignInAnswer> {
+    let answered: SignInAnswer
+    try {
+      answered = await client.session.signIn(credentials)
+    } catch {
+      return { ok: false, error: { type: 'about:blank', title: '', status: 0 } }
+    }
+    if (answered.ok) await this.refresh()
+    return answered
+  }
+
+  /** Hands an enrolled tablet over to a person by PIN. */
+  takeOver(person: string, pin: string): Promise<SignInAnswer> {
+    const tabletToken = enrolment.now?.tabletToken ?? ''
+    return this.signIn({ kind: 'tablet', tabletToken, person, pin })
+  }
+
+  async signOut(): Promise<void> {
+    await client.session.signOut()
+    this.me = null
+  }
+
+  /** Asks the server again who this is, e.g. after settings were changed. */
+  async refresh(): Promise<void> {
+    const answered = await answer<Me>(client.GET('/v1/me', {}))
+    if (answered.refusal) {
+      this.unreachable = answered.refusal.status === 0
+      this.me = null
+      return
+    }
+    this.unreachable = false
+    this.me = answered.value
+    this.#settle(answered.value)
+  }
+
+  choose(garage: string): void {
+    this.#garage = garage
+    try {
+      localStorage.setItem(GARAGE_KEY, garage)
+    } catch {
+      // refused storage: chosen until the page is closed
+    }
+    if (this.me) this.#settle(this.me)
+  }
+
+  /** May this person do that here? `garage` defaults to the one looked at. */
+  may(action: Action, subject: Subject = { garage: this.garage?.id }): boolean {
+    return this.#actor !== undefined && may(this.#actor, action, subject)
+  }
+
+  async #start(): Promise<void> {
+    client.session.useTablet(enrolment.now?.tabletToken)
+    if (!(await client.session.renew()) && !enrolment.now) {
+      this.me = null
+      return
+    }
+    await this.refresh()
+  }
+
+  /** Language, unit and zone follow the person, else the garage. */
+  #settle(me: Me): void {
+    const garage = this.garage
+    deviceSettings.change({ pressureUnit: me.pressureUnit ?? garage?.pressureUnit ?? 'psi', timeZone: garage?.timeZone ?? 'UTC' })
+    void text.use(me.locale)
+  }
+}
+
+function stored(): string | undefined {
+  try {
+    return localStorage.getItem(GARAGE_KEY) ?? undefined
+  } catch {
+    return undefined
+  }
+}
+
+export const signedIn = new SignedIn()
