@@ -1,0 +1,5 @@
+import type { Routes } from '../platform/http/app.ts'
+import { eventRoutes } from './events/routes.ts'
+
+/** Every feature of the service; `app.ts` says what a feature looks like. One line each. */
+export const features: readonly Routes[] = [eventRoutes]
