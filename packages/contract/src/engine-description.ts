@@ -84,7 +84,7 @@ export const gaugeSchema = z
     volumeBeforeValveMl: quantity(0, 500, 'ml').optional(),
     connection: word(GAUGE_CONNECTIONS).optional(),
   })
-  .meta({ id: 'Gauge' })
+  .meta({ id: 'CaseGauge' })
 export type Gauge = z.infer<typeof gaugeSchema>
 
 /** The leakage tester: regulated supply and the bore of its restrictor in mm. */

@@ -13,7 +13,7 @@ export const quoteLineInputSchema = z
     rateMinor: minorSchema,
     taxBasisPoints: basisPointsSchema,
   })
-  .meta({ id: 'QuoteLineInput' })
+  .meta({ id: 'NewQuoteLine' })
 export type QuoteLineInput = z.infer<typeof quoteLineInputSchema>
 export const quoteLineSchema = z
   .strictObject({
