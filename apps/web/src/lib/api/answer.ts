@@ -25,7 +25,7 @@ export async function answer<Value>(call: Promise<Called>): Promise<Answer<Value
   return { refusal: asRefusal(error, response.status) }
 }
 
-function asRefusal(error: unknown, status: number): Refusal {
+export function asRefusal(error: unknown, status: number): Refusal {
   if (typeof error !== 'object' || error === null) return { status }
   const { type, title, detail, errors } = error as Partial<Problem>
   // a body's field is named /body/plate where the whole request was looked at, and /plate where only the body was

@@ -1,5 +1,6 @@
+import type { Answer } from '#lib/api/answer.ts'
 import { database } from './database.ts'
-import { call, type Answer } from './http.ts'
+import { request } from './request.ts'
 
 /** An answer with its age: `keptAt` is set when it comes from this device and not from the server just now. */
 export type Kept<T> = Answer<T> & { readonly keptAt?: number }
@@ -9,14 +10,14 @@ const KEEP_MS = 48 * 3_600_000
 
 /** GET that also works without network: asks the server first, and falls back on what it answered last. A refusal (403, 404) is not papered over. */
 export async function getKept<T>(path: string, options: { readonly timeoutMs?: number } = {}): Promise<Kept<T>> {
-  const answer = await call<T>('GET', path, options)
-  if (answer.ok) {
+  const answer = await request<T>('GET', path, undefined, options)
+  if (answer.refusal === undefined) {
     await keep(path, answer.value)
     return answer
   }
-  if (answer.problem.status !== 0 && answer.problem.status < 500) return answer
+  if (answer.refusal.status !== 0 && answer.refusal.status !== 401 && answer.refusal.status < 500) return answer
   const kept = await recall<T>(path)
-  return kept ? { ok: true, status: 200, value: kept.value, etag: undefined, keptAt: kept.keptAt } : answer
+  return kept ? { value: kept.value, etag: undefined, keptAt: kept.keptAt } : answer
 }
 
 /** What is kept for a path, without asking the server. */
