@@ -3,7 +3,7 @@ import createFetchClient, { type Client as FetchClient } from 'openapi-fetch'
 import type { Patience } from './backoff.ts'
 import { eventStream, type EventStreamOptions } from './events.ts'
 import type { paths } from './openapi.ts'
-import { Session } from './tokens.ts'
+import { Session, type SessionOptions } from './tokens.ts'
 import { transport } from './transport.ts'
 
 export interface ClientOptions {
@@ -13,6 +13,8 @@ export interface ClientOptions {
   readonly refresh?: 'cookie' | 'body'
   readonly fetch?: typeof globalThis.fetch
   readonly patience?: Partial<Patience>
+  /** See `SessionOptions.exclusive`. */
+  readonly exclusive?: SessionOptions['exclusive']
 }
 
 /** Typed calls of every route (`GET('/v1/jobs/{job}', ...)`), the sign-in they carry, and the live events. */
@@ -36,7 +38,7 @@ export interface Client extends FetchClient<paths> {
 export function createClient(options: ClientOptions): Client {
   const baseUrl = options.baseUrl.replace(/\/+$/, '')
   const plain = transport({ fetch: options.fetch, patience: options.patience })
-  const session = new Session({ baseUrl, send: plain, refresh: options.refresh ?? 'body' })
+  const session = new Session({ baseUrl, send: plain, refresh: options.refresh ?? 'body', exclusive: options.exclusive })
   const send = transport({ fetch: options.fetch, patience: options.patience, tokens: session })
   const calls = createFetchClient<paths>({ baseUrl, fetch: send, credentials: 'same-origin' })
   return Object.assign(calls, {

@@ -15,6 +15,8 @@ export interface SessionOptions {
   readonly send: (request: Request) => Promise<Response>
   /** 'cookie': the browser keeps the refresh token where scripts cannot read it. 'body': for programs, kept in memory. */
   readonly refresh: 'cookie' | 'body'
+  /** Lets one renewal run at a time where several pages share the refresh cookie; default: just runs it. */
+  readonly exclusive?: <T>(task: () => Promise<T>) => Promise<T>
   readonly now?: () => number
 }
 
@@ -82,7 +84,7 @@ export class Session implements TokenSource {
   readonly renew = (refused?: string): Promise<boolean> => {
     // somebody else renewed it meanwhile: just try again
     if (refused !== undefined && this.#accessToken !== undefined && refused !== this.#accessToken) return Promise.resolve(true)
-    this.#renewing ??= this.#renew().finally(() => {
+    this.#renewing ??= (this.#options.exclusive ?? justRun)(() => this.#renew()).finally(() => {
       this.#renewing = undefined
     })
     return this.#renewing
@@ -133,6 +135,8 @@ export class Session implements TokenSource {
     return (this.#options.now ?? Date.now)()
   }
 }
+
+const justRun = <T>(task: () => Promise<T>): Promise<T> => task()
 
 function post(url: string, body: object, headers: Record<string, string> = {}): Request {
   return new Request(url, { method: 'POST', credentials: 'same-origin', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(body) })

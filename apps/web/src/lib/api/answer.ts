@@ -6,15 +6,15 @@ export type Answer<Value> =
   | { readonly value: Value; readonly etag: string | undefined; readonly refusal?: undefined }
   | { readonly refusal: Refusal; readonly value?: undefined; readonly etag?: undefined }
 
-interface Called {
-  readonly data?: unknown
+interface Called<Value> {
+  readonly data?: Value
   readonly error?: unknown
   readonly response: Response
 }
 
 /** Waits for a call and puts its end into one shape; a call without answer (no network) is refused with status 0. */
-export async function answer<Value>(call: Promise<Called>): Promise<Answer<Value>> {
-  let called: Called
+export async function answer<Value>(call: Promise<Called<Value>>): Promise<Answer<Value>> {
+  let called: Called<Value>
   try {
     called = await call
   } catch {

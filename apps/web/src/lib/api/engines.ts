@@ -1,0 +1,27 @@
+import type { Engine, EngineEdit, EngineFamily, EngineFamilyEdit, Fitting, NewEngine, NewEngineEvent, NewEngineFamily, NewFitting } from '@evenbore/contract'
+import { answer } from './answer.ts'
+import { client } from './client.ts'
+import type { Page } from './page.ts'
+
+const of = (engine: string) => ({ params: { path: { engine } } })
+const match = (etag: string) => ({ headers: { 'if-match': etag } })
+
+export const listFamilies = (after?: string) => answer<Page<EngineFamily>>(client.GET('/v1/engine-families', { params: { query: { after, limit: 200 } } }))
+export const newFamily = (body: NewEngineFamily) => answer<EngineFamily>(client.POST('/v1/engine-families', { body }))
+export const readFamily = (family: string) => answer<EngineFamily>(client.GET('/v1/engine-families/{family}', { params: { path: { family } } }))
+export const editFamily = (family: string, etag: string, body: EngineFamilyEdit) => answer<EngineFamily>(client.PATCH('/v1/engine-families/{family}', { params: { path: { family } }, ...match(etag), body }))
+export const listEngines = (query: { q?: string; after?: string }) => answer<Page<Engine>>(client.GET('/v1/engines', { params: { query } }))
+export const newEngine = (body: NewEngine) => answer<Engine>(client.POST('/v1/engines', { body }))
+export const readEngine = (engine: string) => answer<Engine>(client.GET('/v1/engines/{engine}', of(engine)))
+export const editEngine = (engine: string, etag: string, body: EngineEdit) => answer<Engine>(client.PATCH('/v1/engines/{engine}', { ...of(engine), ...match(etag), body }))
+export const fitEngine = (engine: string, body: NewFitting) => answer<Fitting>(client.POST('/v1/engines/{engine}/fittings', { ...of(engine), body }))
+export const noteEngineEvent = (engine: string, body: NewEngineEvent) => answer<unknown>(client.POST('/v1/engines/{engine}/events', { ...of(engine), body }))
+/** The engine over years: a list of dated entries. */
+export const readHistory = (engine: string) => answer<Page<HistoryEntry>>(client.GET('/v1/engines/{engine}/history', of(engine)))
+
+/** One dated line of an engine's history, as the API answers it. */
+export interface HistoryEntry {
+  readonly at: string
+  readonly kind: string
+  readonly [field: string]: unknown
+}
