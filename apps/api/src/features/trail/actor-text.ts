@@ -11,11 +11,6 @@ export function trailActor(actor: Actor): TrailActor {
   return actor.person === null ? { kind: 'tablet', id: actor.tablet } : { kind: 'person', id: actor.person, tablet: actor.tablet }
 }
 
-/** The id of the person who acts, also through a tablet; null for an app or a tablet alone. */
-export function personOf(actor: Actor): string | null {
-  return actor.kind === 'app' ? null : actor.person
-}
-
 /**
  * JSON in its one canonical form (RFC 8785): what is hashed is what is kept, whatever the order of fields was.
  * @throws TypeError for what JSON cannot hold (a bug: only checked values come here)

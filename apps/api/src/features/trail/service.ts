@@ -4,6 +4,8 @@ import { newId } from '../../platform/ids.ts'
 import { canonicalText, trailActor } from './actor-text.ts'
 import { insertEntry } from './store.ts'
 
+export { canonicalText, trailActor } from './actor-text.ts'
+
 /** Something that happened to an engine, to be kept in its trail. */
 export type TrailEvent = {
   readonly engine: string
