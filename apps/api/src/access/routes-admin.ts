@@ -23,7 +23,7 @@ export async function adminRoutes(app: App, config: Config): Promise<void> {
     schema: { tags: ['tablets'], summary: 'Prepare a tablet for a bay', params: garageParams, body: newTabletSchema, response: { 201: tabletMadeSchema } },
   }, async (request, reply) => reply.code(201).send(await makeTablet(database, request.actor, request.params.garage, request.body, !config.production)))
 
-  app.post('/v1/tablets/:tablet/code', {
+  app.post('/v1/tablets/:tablet/enrolment-code', {
     config: { action: 'settings.write' },
     schema: { tags: ['tablets'], summary: 'A new one-time code; the device before it ends', params: tabletParams, response: { 200: tabletMadeSchema } },
   }, async (request) => {
@@ -32,7 +32,7 @@ export async function adminRoutes(app: App, config: Config): Promise<void> {
     return made
   })
 
-  app.delete('/v1/tablets/:tablet', {
+  app.post('/v1/tablets/:tablet/revocation', {
     config: { action: 'settings.write' },
     schema: { tags: ['tablets'], summary: 'Take a tablet out of use', params: tabletParams, response: { 200: tabletSchema } },
   }, async (request) => {
@@ -56,7 +56,7 @@ export async function adminRoutes(app: App, config: Config): Promise<void> {
     schema: { tags: ['outside apps'], summary: 'A new secret; the old one ends', params: appParams, response: { 200: outsideAppMadeSchema } },
   }, (request) => renewSecret(database, request.actor, request.params.app))
 
-  app.delete('/v1/apps/:app', {
+  app.post('/v1/apps/:app/revocation', {
     config: { action: 'settings.write' },
     schema: { tags: ['outside apps'], summary: 'Shut an outside app out', params: appParams, response: { 200: outsideAppSchema } },
   }, async (request) => {

@@ -76,7 +76,7 @@ export async function signInRoutes(app: App, config: Config): Promise<void> {
     return reply.code(204).send()
   })
 
-  app.post('/v1/owner', {
+  app.post('/v1/owner-setup', {
     config: limited,
     schema: { tags, summary: 'Make the first owner, by the one-time link of the server’s console', querystring: refreshQuerySchema, body: ownerSetupSchema, response: { 201: tokensSchema } },
   }, async (request, reply) => {
@@ -84,7 +84,7 @@ export async function signInRoutes(app: App, config: Config): Promise<void> {
     return reply.code(201).send(answerSession(request, reply, await beginSession(database, keys, person, null), request.query.refresh === 'body'))
   })
 
-  app.post('/v1/owner/way-back-in', {
+  app.post('/v1/owner-setup/way-back-in', {
     config: limited,
     schema: { tags, summary: 'A new password, by the one-time link of the server’s console', querystring: refreshQuerySchema, body: wayBackInSchema, response: { 200: tokensSchema } },
   }, async (request, reply) => {

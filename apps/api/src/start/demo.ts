@@ -45,7 +45,7 @@ export function readDemo(config: Config): DemoAccounts | undefined {
 /** Writes demo.json whole or not at all, readable by its owner only: it holds passwords. */
 function writeDemo(config: Config, accounts: DemoAccounts, baseUrl: string): void {
   const file = demoFile(config)
-  const content = { baseUrl, ...accounts, signInUrl: `${baseUrl}/v1/sign-in`, enrolUrl: `${baseUrl}/v1/tablet/enrol`, tokenUrl: `${baseUrl}/v1/token` }
+  const content = { baseUrl, ...accounts, signInUrl: `${baseUrl}/v1/sign-in`, enrolUrl: `${baseUrl}/v1/tablets/enrol`, tokenUrl: `${baseUrl}/v1/token` }
   writeFileSync(`${file}.new`, `${JSON.stringify(content, null, 2)}\n`, { mode: 0o600 })
   chmodSync(`${file}.new`, 0o600)
   renameSync(`${file}.new`, file)
