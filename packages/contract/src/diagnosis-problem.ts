@@ -19,7 +19,7 @@ export const diagnosisProblemSchema = z
 export type DiagnosisProblem = z.infer<typeof diagnosisProblemSchema>
 
 /** The API's problem of a case (or a pair of cases) that is not as the contract asks; a test compares it with the list of problems. */
-export const INVALID_INPUT = { type: '/problems/invalid-case', title: 'The case is not as the contract asks' } as const
+export const INVALID_INPUT = { type: '/docs/problems/invalid-case', title: 'The case cannot be evaluated' } as const
 
 /** At most so many field errors are listed; a hostile body must not make a huge answer. */
 const MOST_ERRORS = 50
