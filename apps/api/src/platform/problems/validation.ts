@@ -11,7 +11,9 @@ const SECRET = /(password|pin|secret|token|link|code)$/i
 /** Checks each part of a request by its zod schema; every bad field is answered with its path and what was expected. */
 export const validatorCompiler: FastifySchemaCompiler<z.ZodType> = ({ schema, httpPart }) => {
   const prefix = PREFIX[httpPart ?? 'body'] ?? ''
-  return (data: unknown) => {
+  return (sent: unknown) => {
+    // No body at all counts as an empty one, unless the schema makes a difference: its missing fields are then named one by one.
+    const data = httpPart === 'body' && sent == null ? (schema.safeParse(undefined).success ? undefined : {}) : sent
     const result = schema.safeParse(data, { error: expectedPhrase })
     if (result.success) return { value: result.data }
     return { error: new ProblemError('invalid-request', { errors: fieldErrors(result.error.issues, data).map((error) => prepared(error, prefix)) }) }
