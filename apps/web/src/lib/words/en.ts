@@ -3,6 +3,11 @@ import { bay } from './en/bay.ts'
 import { session } from './en/session.ts'
 import { tests } from './en/tests.ts'
 import { diagnosis } from './en/diagnosis.ts'
+import { desk } from './en/desk.ts'
+import { job } from './en/job.ts'
+import { quote } from './en/quote.ts'
+import { office } from './en/office.ts'
+import { settings } from './en/settings.ts'
 
 /** English, the pattern of every other dictionary: one file for each part of the interface. */
-export const en = { ui, bay, session, tests, diagnosis }
+export const en = { ui, bay, session, tests, diagnosis, desk, job, quote, office, settings }

@@ -4,5 +4,10 @@ import { bay } from './es/bay.ts'
 import { session } from './es/session.ts'
 import { tests } from './es/tests.ts'
 import { diagnosis } from './es/diagnosis.ts'
+import { desk } from './en/desk.ts'
+import { job } from './en/job.ts'
+import { quote } from './en/quote.ts'
+import { office } from './en/office.ts'
+import { settings } from './en/settings.ts'
 
-export const es: Words = { ui, bay, session, tests, diagnosis }
+export const es: Words = { ui, bay, session, tests, diagnosis, desk, job, quote, office, settings }
