@@ -32,7 +32,7 @@ export function compressionEvidence(value: Case, sessions: readonly AdmittedSess
     const { gauge } = sessions[session]!
     const group = groups.get(`${session} ${kind}`)!
     const resolutionPa = gauge.statedResolutionPa ?? unstatedResolutionPa(group.map((entry) => entry.reading))
-    const marks = gauge.statedResolutionPa === null ? resolutionPa : roundedResolutionPa(resolutionPa, group.map((entry) => toPascal(entry.reading.pressure)))
+    const marks = gauge.statedResolutionPa === null ? resolutionPa : roundedResolutionPa(resolutionPa, group.map((entry) => entry.reading))
     const pa = toPascal(reading.pressure)
     return {
       reading: index,
@@ -60,12 +60,16 @@ function unstatedResolutionPa(readings: readonly CompressionReading[]): number {
   return Math.max(THRESHOLDS.leastResolutionPsi.value * PSI, finestPlacePa(readings.map((reading) => reading.pressure)))
 }
 
-/** A resolution was claimed, yet every reading is a multiple of five marks: they were read to five marks. Holds in any unit. */
-export function roundedResolutionPa(statedPa: number, readingsPa: readonly number[]): number {
+/**
+ * A resolution was claimed, yet the readings of four cylinders or more are all multiples of five marks: they were read to five
+ * marks. Holds in any unit, and counts cylinders, so that an agreeing repeat can never coarsen what is known.
+ */
+export function roundedResolutionPa(statedPa: number, readings: readonly CompressionReading[]): number {
   const coarse = statedPa * THRESHOLDS.roundedTo.value
-  if (coarse === 0 || readingsPa.length < THRESHOLDS.roundedReadings.value) return statedPa
-  const rounded = readingsPa.every((pa) => Math.abs(pa / coarse - Math.round(pa / coarse)) < 1e-6)
-  return rounded && new Set(readingsPa.map((pa) => Math.round(pa / coarse))).size > 1 ? coarse : statedPa
+  if (coarse === 0 || new Set(readings.map(({ cylinder }) => cylinder)).size < THRESHOLDS.roundedReadings.value) return statedPa
+  const marks = readings.map(({ pressure }) => toPascal(pressure) / coarse)
+  const rounded = marks.every((mark) => Math.abs(mark - Math.round(mark)) < 1e-6)
+  return rounded ? coarse : statedPa
 }
 
 function needleInterval(pa: number, resolutionPa: number, spanPa: number | null): { lowPa: number; highPa: number } {
