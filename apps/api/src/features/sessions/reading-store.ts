@@ -41,7 +41,7 @@ export type KeepOutcome = {
   readonly isNew: boolean
 }
 
-const KEEP = sqlFile('keep-reading', new URL('./sql/keep-reading.sql', import.meta.url))
+const KEEP = { name: 'keep-reading', text: sqlFile(import.meta.url, './sql/keep-reading.sql') }
 
 /** Keeps the reading or says why not; undefined where the session does not exist. */
 export async function keepReadingRow(database: Database, row: KeepReading): Promise<KeepOutcome | undefined> {

@@ -16,7 +16,7 @@ export type SessionFacts = {
   readonly description: EngineSpecification
 }
 
-const FACTS = sqlFile('session-facts', new URL('./sql/session-facts.sql', import.meta.url))
+const FACTS = { name: 'session-facts', text: sqlFile(import.meta.url, './sql/session-facts.sql') }
 const MOST_REMEMBERED = 2_000
 /** Only a saving: the statement that keeps a reading says when what is remembered here is out of date. */
 const remembered = new WeakMap<Database, Map<string, SessionFacts>>()
