@@ -1,0 +1,26 @@
+import type { SuggestedTest, Suggestion } from '@evenbore/contract'
+import type { Words } from '#lib/words/text.svelte.ts'
+
+/** A suggested test in words: "Leakage on 3 and 1, rockers of 3 slack". */
+export function testWords(test: SuggestedTest, words: Words): string {
+  const { tests, ui } = words
+  const name = test.code ? tests.observations[test.code] : test.wet && test.test === 'compression' ? tests.names.wet : test.running ? tests.names.running : test.snap ? tests.names.snap : tests.names[test.test]
+  const parts = [
+    test.cylinders?.length ? tests.on(name, ui.list(test.cylinders.map(String))) : name,
+    test.repeat ? tests.again : '',
+    test.rockersSlack?.length ? tests.slack(ui.list(test.rockersSlack.map(String))) : '',
+    test.first ? tests.first[test.first] : '',
+  ]
+  return parts.filter(Boolean).join(', ')
+}
+
+/** A suggestion of one test or a cheap combination. */
+export function suggestionWords(suggestion: Suggestion, words: Words): string {
+  return suggestion.tests.map((test) => testWords(test, words)).join('; ')
+}
+
+/** The test screen's name for a suggested test: what `?test=` of the session screen takes. */
+export function screenOf(test: SuggestedTest): string {
+  if (test.test !== 'compression') return test.test
+  return test.wet ? 'wet' : test.running ? 'running' : test.snap ? 'snap' : 'compression'
+}

@@ -1,0 +1,166 @@
+import { contact } from './contact.svelte.ts'
+import { database } from './database.ts'
+import { newId } from './identifier.ts'
+import { problemCode } from '#lib/api/answer.ts'
+import type { OutboxEntry } from './outbox-entry.ts'
+import { request } from './request.ts'
+import type { Refusal } from '#lib/ui/refusal.ts'
+
+const CHANNEL = 'evenbore.outbox'
+const LONGEST_WAIT_MS = 60_000
+
+/** What a caller gives; id, order and state are the outbox's. */
+export type NewEntry = Pick<OutboxEntry, 'kind' | 'method' | 'path' | 'body' | 'job' | 'session' | 'person' | 'says'> & { readonly id?: string }
+
+/**
+ * The tablet's outbox: everything made here is stored first, then sent in the order it was made, each thing exactly once
+ * (the server knows it by its id). One tab sends; all tabs see. Nothing is dropped: what the server refuses waits for a person's word.
+ */
+class Outbox {
+  /** Everything not yet on the server, oldest first, as state. */
+  entries = $state.raw<readonly OutboxEntry[]>([])
+  /** Counts up when something was sent or given up: what was fetched before may be old. */
+  sentCount = $state(0)
+  readonly waiting = $derived(this.entries.filter((entry) => entry.state === 'waiting'))
+  readonly conflicts = $derived(this.entries.filter((entry) => entry.state === 'conflict'))
+
+  #channel: BroadcastChannel | undefined
+  #flushing: Promise<void> | undefined
+  #failures = 0
+  #timer: ReturnType<typeof setTimeout> | undefined
+  #started: Promise<void> | undefined
+
+  /** Reads what is stored and begins to send; once for each page. */
+  start(): Promise<void> {
+    this.#started ??= this.#start()
+    return this.#started
+  }
+
+  async #start(): Promise<void> {
+    this.#channel = new BroadcastChannel(CHANNEL)
+    this.#channel.onmessage = () => void this.#reload().then(() => (this.sentCount += 1))
+    contact.whenBack(() => void this.flush())
+    await this.#reload()
+    void this.flush()
+  }
+
+  /** Stores an entry, then tries to send. Resolves when it is stored: from then on it survives a killed tab. */
+  async add(entry: NewEntry): Promise<OutboxEntry> {
+    const stored: OutboxEntry = { ...entry, id: entry.id ?? newId(), madeAt: new Date().toISOString(), state: 'waiting', tried: false }
+    const seq = await (await database()).add('outbox', $state.snapshot(stored) as OutboxEntry)
+    const kept = { ...stored, seq }
+    this.entries = [...this.entries, kept]
+    this.#channel?.postMessage('changed')
+    void this.flush()
+    return kept
+  }
+
+  /** Takes an entry back that was never tried; false when it may have reached the server already. */
+  async takeBack(id: string): Promise<boolean> {
+    const db = await database()
+    const transaction = db.transaction('outbox', 'readwrite')
+    const entry = await transaction.store.index('id').get(id)
+    const free = entry !== undefined && !entry.tried
+    if (free) await transaction.store.delete(entry.seq!)
+    await transaction.done
+    if (free) await this.#changed()
+    return free
+  }
+
+  /** Puts a refused entry back in the queue, with another path or body where a person decided so; it gets a new id, as another body must. */
+  async resolve(entry: OutboxEntry, change: { readonly path: string; readonly body: unknown; readonly id: string } | undefined): Promise<void> {
+    const db = await database()
+    await db.put('outbox', plain({ ...entry, ...change, state: 'waiting', tried: false, conflict: undefined }))
+    await this.#changed()
+    void this.flush()
+  }
+
+  /** Ends an entry that a person decided about (set aside with a reason, or placed by another request). */
+  async close(entry: OutboxEntry): Promise<void> {
+    await (await database()).delete('outbox', entry.seq!)
+    await this.#changed()
+  }
+
+  /** Sends what waits, in order, until done or until the network or the sign-in is missing. */
+  flush(): Promise<void> {
+    this.#flushing ??= this.#flush().finally(() => (this.#flushing = undefined))
+    return this.#flushing
+  }
+
+  async #flush(): Promise<void> {
+    clearTimeout(this.#timer)
+    const send = () => this.#sendAll()
+    // another tab that is sending does it for us, and tells
+    if (navigator.locks) await navigator.locks.request(CHANNEL, { ifAvailable: true }, async (lock) => (lock ? send() : undefined))
+    else await send()
+  }
+
+  async #sendAll(): Promise<void> {
+    for (;;) {
+      const next = (await this.#stored()).find((entry) => entry.state === 'waiting')
+      if (!next) return
+      const goOn = await this.#sendOne(next)
+      await this.#changed()
+      if (goOn) this.#failures = 0
+      else return this.#later()
+    }
+  }
+
+  /** True when the next entry may go; false when it is better to wait. */
+  async #sendOne(entry: OutboxEntry): Promise<boolean> {
+    const db = await database()
+    if (!entry.tried) await db.put('outbox', plain({ ...entry, tried: true }))
+    const answer = await request<{ state?: string }>(entry.method, entry.path, entry.body, { headers: entry.method === 'POST' ? { 'idempotency-key': entry.id } : {} })
+    if (answer.refusal === undefined) {
+      if (answer.value?.state === 'unplaced') await db.put('outbox', plain({ ...entry, tried: true, state: 'conflict', conflict: { why: 'unplaced' }, sentAt: new Date().toISOString() }))
+      else await db.delete('outbox', entry.seq!)
+      return true
+    }
+    const { refusal } = answer
+    if (mustWait(refusal)) return false
+    if (entry.kind === 'reading' && problemCode(refusal) === 'session-closed' && isLive(entry.body)) {
+      // nothing was stored under this id, so it may be sent anew as a late reading: the server keeps it until somebody places it
+      await db.put('outbox', plain({ ...entry, tried: false, body: { ...(entry.body as object), offline: true } }))
+      return true
+    }
+    const why = refusal.status === 403 ? 'rights' : problemCode(refusal) === 'session-closed' ? 'closed' : 'refused'
+    await db.put('outbox', plain({ ...entry, tried: true, state: 'conflict', conflict: { why, problem: refusal } }))
+    return true
+  }
+
+  #later(): void {
+    this.#failures += 1
+    const wait = Math.min(LONGEST_WAIT_MS, 1000 * 2 ** Math.min(6, this.#failures))
+    this.#timer = setTimeout(() => void this.flush(), wait * (0.75 + Math.random() / 2))
+  }
+
+  async #changed(): Promise<void> {
+    await this.#reload()
+    this.sentCount += 1
+    this.#channel?.postMessage('changed')
+  }
+
+  async #reload(): Promise<void> {
+    this.entries = await this.#stored()
+  }
+
+  async #stored(): Promise<OutboxEntry[]> {
+    return (await database()).getAll('outbox')
+  }
+}
+
+/** No answer, not signed in just now, too much asked, or the server is ill: none of it is the entry's fault. */
+function mustWait(refusal: Refusal): boolean {
+  return refusal.status === 0 || refusal.status === 401 || refusal.status === 408 || refusal.status === 429 || refusal.status >= 500
+}
+
+function isLive(body: unknown): boolean {
+  return typeof body === 'object' && body !== null && !('offline' in body)
+}
+
+/** IndexedDB takes no proxies. */
+function plain(entry: OutboxEntry): OutboxEntry {
+  return JSON.parse(JSON.stringify(entry)) as OutboxEntry
+}
+
+export const outbox = new Outbox()
