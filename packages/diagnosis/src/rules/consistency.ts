@@ -39,7 +39,7 @@ export function consistency(admission: Admission): Consistency {
     ...(limits?.spreadPressure ? { limitPressure: limits.spreadPressure } : {}),
   }
   const error = judged ? gaugeError(sessions[judged.session]!.gauge, highest?.pa ?? 0) : { boundPa: 0, spanPa: 1 }
-  const tables = cylinders.map((cylinder) => readingDensity(cylinder))
+  const tables = cylinders.map((cylinder) => readingDensity(cylinder, cylinders.filter((other) => other !== cylinder).map(({ pa }) => pa)))
   if (!judged || cylinders.length < 2 || !lowest || !highest) {
     return {
       ...shared, spreadPercent: null, lowest: null, highest: null, asRead: null, verdict: 'undecided', probabilityInside: null,

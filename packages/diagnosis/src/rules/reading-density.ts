@@ -6,6 +6,13 @@ const STEPS = 48
 /** Standard deviations beyond the marks that the table covers. */
 const REACH = 6
 
+/**
+ * What is assumed of a cylinder before it is read, as JCGM 106:2012 asks; the figures from memory. It lies near its sisters (each
+ * good to 2 percent, so two of them differ by 2.8), with `unlike` the chance of a fault that puts it anywhere in `range` times the level.
+ * Without it the spread of many noisy readings would be taken for the spread of the cylinders, and the verdicts would be too severe.
+ */
+const SISTERS = { scatter: 0.028, unlike: 0.15, range: 0.8 } as const
+
 /** Where the needle of one cylinder truly stood, given its readings: a tabulated density and distribution function. */
 export interface ReadingDensity {
   readonly cylinder: number
@@ -22,10 +29,10 @@ export interface ReadingDensity {
 
 /**
  * Density of the needle's true position from one cylinder's combined readings. Every reading is an interval (half a mark either
- * side) blurred by repeatability; repeats multiply; nothing is assumed about the position beforehand (JCGM 106:2012 with a flat
- * prior). Contradicting repeats are widened by their own scatter.
+ * side) blurred by repeatability; repeats multiply; repeats that contradict each other are widened by their own scatter.
+ * @param sisters the other cylinders' pressures (Pa), for what is assumed beforehand; none: nothing is
  */
-export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCylinder, steps = STEPS): ReadingDensity {
+export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCylinder, sisters: readonly number[] = [], steps = STEPS): ReadingDensity {
   // repeats that agree multiply; those that contradict each other are blurred until they overlap
   const sds = evidence.map(({ sdPa }) => sdPa * widening)
   const single = evidence.length === 1
@@ -40,11 +47,23 @@ export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCyl
     const x = low + (i * step) / 2
     let logLikelihood = 0
     for (let k = 0; k < evidence.length; k++) logLikelihood += logInterval(evidence[k]!.lowPa, evidence[k]!.highPa, x, sds[k]!)
-    fine[i] = logLikelihood
-    scale = Math.max(scale, logLikelihood)
+    fine[i] = sisters.length > 0 ? logLikelihood + Math.log(likeSisters(x, sisters)) : logLikelihood
+    scale = Math.max(scale, fine[i]!)
   }
   for (let i = 0; i < fine.length; i++) fine[i] = Math.exp(fine[i]! - scale)
   return tabulate(cylinder, low, high, step, steps, fine)
+}
+
+/** Sisters that are sound resemble each other: density of one cylinder's pressure given the others', relative to a flat one. */
+function likeSisters(x: number, sisters: readonly number[]): number {
+  let density = 0
+  for (const sister of sisters) {
+    const sd = SISTERS.scatter * Math.max(sister, 1)
+    const away = (x - sister) / sd
+    if (Math.abs(away) < 8) density += Math.exp(-0.5 * away * away) / sd
+  }
+  const level = Math.max(...sisters, 1)
+  return ((1 - SISTERS.unlike) * density) / (sisters.length * 2.5066282746310002) + SISTERS.unlike / (SISTERS.range * level)
 }
 
 /** A gauge at the end of its span says only "at least": the table must reach as far as that is believed. */
