@@ -46,6 +46,15 @@ export const newFittingSchema = z.strictObject({ vehicle: idSchema, from: instan
 export const removalSchema = z.strictObject({ until: instantSchema.optional() }).meta({ id: 'Removal' })
 /** Something that happened to the engine itself; written to its trail. */
 export const newEngineEventSchema = z.strictObject({ kind: z.enum(['rebuilt', 'head-off', 'note']), at: instantSchema.optional(), text: textSchema }).meta({ id: 'NewEngineEvent' })
+/** The event as kept in the trail of the engine. */
+export const engineEventSchema = z.strictObject({ engine: idSchema, kind: z.enum(['rebuilt', 'head-off', 'note']), at: instantSchema, text: z.string() }).meta({ id: 'EngineEvent' })
+/**
+ * One line of an engine's life, newest first. `job`, `code` and `text` of another garage's job are null: its date and garage are
+ * known, no more. `text` is the complaint, the purpose of a session, or what was seen.
+ */
+export const engineHistoryEntrySchema = z
+  .strictObject({ at: instantSchema, kind: z.enum(['fitted', 'removed', 'job', 'session', 'finding']), garage: z.string(), plate: z.string().nullable(), job: idSchema.nullable(), code: z.string().nullable(), text: z.string().nullable() })
+  .meta({ id: 'EngineHistoryEntry' })
 /** A record made twice: both trails say so, neither record goes away. */
 export const sameEngineSchema = z.strictObject({ same: idSchema, reason: lineSchema }).meta({ id: 'SameEngine' })
 
@@ -61,4 +70,6 @@ export type Fitting = z.infer<typeof fittingSchema>
 export type NewFitting = z.infer<typeof newFittingSchema>
 export type Removal = z.infer<typeof removalSchema>
 export type NewEngineEvent = z.infer<typeof newEngineEventSchema>
+export type EngineEvent = z.infer<typeof engineEventSchema>
+export type EngineHistoryEntry = z.infer<typeof engineHistoryEntrySchema>
 export type SameEngine = z.infer<typeof sameEngineSchema>

@@ -15,6 +15,8 @@ export const EVENT_KINDS = {
   'finding.recorded': 'a finding was recorded',
   'retest.changed': 'a retest was promised, booked, moved, decided or waived',
   'garage.changed': 'bays, gauges, prices or settings of a garage changed',
+  'customer.changed': 'a customer or a vehicle was added, edited or erased',
+  'engine.changed': 'an engine, its family, where it is fitted or what happened to it changed',
   'trail.heads': 'heads of trails, exported daily',
 } as const satisfies Record<string, string>
 export const eventKindSchema = z.enum(Object.keys(EVENT_KINDS) as [keyof typeof EVENT_KINDS, ...(keyof typeof EVENT_KINDS)[]]).meta({ id: 'EventKind' })
