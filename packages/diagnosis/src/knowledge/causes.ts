@@ -1,0 +1,43 @@
+import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry, type Entry } from './entry.ts'
+
+/** What can pull a whole engine down (or its readings off), in the fixed order of the answer. */
+export const CAUSES = ['throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error', 'none'] as const
+export type Cause = (typeof CAUSES)[number]
+
+/** `prior`: before any reading. `shift`, `spread`: of the logarithm of the common level against the expected one. */
+export interface CauseTraits {
+  readonly prior: number
+  readonly shift: number
+  readonly spread: number
+}
+
+/** Causes common to all cylinders. The shifts of worn-evenly stand in `wornEvenly`. */
+export const causes: Readonly<Record<Cause, Entry<CauseTraits>>> = {
+  'throttle-closed': entry({ prior: 0.03, shift: -0.3, spread: 0.15 }, FROM_MEMORY, 'Throttle or choke shut while cranking: all low, small spread.'),
+  'slow-cranking': entry({ prior: 0.04, shift: -0.14, spread: 0.08 }, ROUGH_CALCULATION, 'Starter or battery too slow: 160 rpm reads 6 to 8 percent below 200.'),
+  'valve-timing': entry({ prior: 0.025, shift: -0.2, spread: 0.14 }, ROUGH_CALCULATION, 'Intake closing late: 15 degrees cost 8 percent, 30 degrees 19.'),
+  'worn-evenly': entry({ prior: 0.09, shift: -0.2, spread: 0.08 }, COMMON_PRACTICE, 'All bores and rings worn alike: all low, all leak at the filler, all rise with oil.'),
+  'gauge-error': entry({ prior: 0.03, shift: -0.02, spread: 0.3 }, FROM_MEMORY, 'Gauge, hose or adaptor reads wrong by a common factor.'),
+  none: entry({ prior: 0.785, shift: 0, spread: 0.03 }, FROM_MEMORY, 'Nothing common to all cylinders.'),
+}
+
+/** Evenly worn engines: three degrees of common leak past the rings, as loss of logarithmic pressure. */
+export const wornEvenly = {
+  losses: entry([0.1, 0.18, 0.33], FROM_MEMORY, 'Degrees of even wear: common loss of pressure at which the sum is taken.'),
+  weights: entry([0.42, 0.38, 0.2], FROM_MEMORY, 'How common each degree is among evenly worn engines.'),
+  sealedByOil: entry({ mean: 0.55, spread: 0.2 }, 'US Army TM 5-4210-230-14&P-1 addendum 2 (clear rise = rings); amount from memory', 'Part of the common leak that oil closes.'),
+  leakSpread: entry(0.35, FROM_MEMORY, 'Scatter of the common leak about what the common loss suggests (sd of logarithm).'),
+  sisterSpread: entry(0.035, FROM_MEMORY, 'How much evenly worn cylinders differ among themselves (sd of logarithm).'),
+  plugOil: entry(0.3, FROM_MEMORY, 'Chance of an oily plug in any cylinder of an evenly worn engine.'),
+} as const
+
+/** The level that a sound engine of this kind shows when nothing is known of its geometry. */
+export const levels = {
+  petrolPa: entry(1.03e6, COMMON_PRACTICE, 'Petrol engine of unknown geometry: about 150 psi.'),
+  petrolSideValvePa: entry(5.4e5, FROM_MEMORY, 'Side-valve engine: 60 to 100 psi may be sound.'),
+  dieselPa: entry(2.55e6, 'TM 5-2420-230-24-2 p. 14-22 (new 350 psi, used 300 at 250 rpm); spread of makes from memory', 'Diesel of unknown geometry.'),
+  unknownSpread: entry(0.25, FROM_MEMORY, 'Spread (sd of logarithm) of the level when the geometry is unknown.'),
+  knownSpread: entry(0.1, FROM_MEMORY, 'Spread added to the computed window: cams, gauges, adaptors, heat.'),
+  normalCrankingRpm: entry(200, 'from memory: 150 to 250 rpm', 'Cranking speed when none is noted.'),
+  speedExponent: entry(0.33, ROUGH_CALCULATION, 'Level goes as speed to this power: 160 rpm reads 7 percent below 200, 250 as much above.'),
+} as const

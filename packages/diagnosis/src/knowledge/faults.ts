@@ -1,0 +1,106 @@
+import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry, type Entry } from './entry.ts'
+
+/** Faults of a single cylinder, in the fixed order of the answer. */
+export const FAULTS = [
+  'exhaust-valve-leak', 'intake-valve-leak', 'ring-wear', 'ring-broken-or-stuck', 'piston-damage', 'valve-not-opening',
+  'clearance-tight', 'carbon-build-up', 'fuel-wash', 'gasket-to-coolant', 'gasket-to-outside', 'cracked-head',
+  'valve-sticking', 'rod-bent', 'plug-thread-leak',
+] as const
+export type Fault = (typeof FAULTS)[number]
+
+/** Where a leak can be heard. A bridge is heard at the neighbour. */
+export const PLACES = ['intake', 'exhaust', 'crankcase', 'coolant', 'neighbour', 'outside'] as const
+export type Place = (typeof PLACES)[number]
+
+/**
+ * What a fault does. `share`: of all single-cylinder faults. `loss`: natural logarithm of healthy over faulty cranking
+ * pressure, lognormal (negative `sign` raises pressure). `leaks`: whether the loss is a leak that a leakage test sees;
+ * `escapes` says where, as weights. `sealedByOil`: part of the leak that oil closes, mean and spread.
+ */
+export interface FaultTraits {
+  readonly share: number
+  readonly loss: { readonly median: number; readonly spread: number; readonly sign: 1 | -1 }
+  readonly leaks: boolean
+  readonly escapes: Readonly<Partial<Record<Place, number>>>
+  readonly sealedByOil: { readonly mean: number; readonly spread: number }
+  /** Part of the leak that slackening the rockers stops (0: a seat; 1: a valve held open). */
+  readonly stopsWithSlackRockers: number
+}
+
+const NO_SEAL = { mean: 0.03, spread: 0.06 }
+
+function traits(
+  share: number, median: number, spread: number, escapes: Partial<Record<Place, number>>,
+  more: Partial<Pick<FaultTraits, 'leaks' | 'sealedByOil' | 'stopsWithSlackRockers'>> & { sign?: 1 | -1 } = {},
+): FaultTraits {
+  return {
+    share, escapes,
+    loss: { median, spread, sign: more.sign ?? 1 },
+    leaks: more.leaks ?? true,
+    sealedByOil: more.sealedByOil ?? NO_SEAL,
+    stopsWithSlackRockers: more.stopsWithSlackRockers ?? 0,
+  }
+}
+
+const PLUS_LISTENING = 'share and severity from memory; listening point: AOPA article, Sweethaven course, TM 5-3805-260-24'
+
+/** The faults of one cylinder: how common among faults, how much pressure they cost, where they are heard, what oil does. */
+export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
+  'exhaust-valve-leak': entry(traits(0.28, 0.28, 0.85, { exhaust: 1 }), PLUS_LISTENING,
+    'Burnt or leaking exhaust valve: the hottest part and the commonest single fault; oil changes little.'),
+  'intake-valve-leak': entry(traits(0.11, 0.25, 0.85, { intake: 1 }), PLUS_LISTENING,
+    'Leaking intake valve: heard at the air cleaner; oil changes little.'),
+  'ring-wear': entry(traits(0.17, 0.2, 0.65, { crankcase: 1 }, { sealedByOil: { mean: 0.62, spread: 0.2 } }),
+    'share and severity from memory; oil and listening: US Army TM 5-4210-230-14&P-1 addendum 2; TM 5-3805-260-24',
+    'Worn rings or bore of this cylinder: heard at the filler; a clear rise with oil.'),
+  'ring-broken-or-stuck': entry(traits(0.08, 0.36, 0.7, { crankcase: 1 }, { sealedByOil: { mean: 0.38, spread: 0.2 } }),
+    FROM_MEMORY, 'Broken or stuck ring: more loss than wear, oil helps only in part.'),
+  'piston-damage': entry(traits(0.045, 0.9, 0.9, { crankcase: 1 }, { sealedByOil: { mean: 0.1, spread: 0.12 } }),
+    FROM_MEMORY, 'Holed, cracked or burnt piston: heavy loss, loud at the filler, oil runs through.'),
+  'valve-not-opening': entry(traits(0.045, 0.7, 1.1, {}, { leaks: false }), ROUGH_CALCULATION,
+    'Worn lobe, bent pushrod, collapsed tappet: an intake that hardly opens starves the cylinder; nothing leaks.'),
+  'clearance-tight': entry(traits(0.075, 0.25, 0.85, { exhaust: 0.65, intake: 0.35 }, { stopsWithSlackRockers: 0.95 }),
+    COMMON_PRACTICE, 'No clearance, a valve held off its seat: leaks like a burnt valve until the rocker is slackened.'),
+  'carbon-build-up': entry(traits(0.03, 0.09, 0.5, {}, { leaks: false, sign: -1 }), COMMON_PRACTICE,
+    'Carbon on crown and chamber: the reading is higher than its sisters.'),
+  'fuel-wash': entry(traits(0.045, 0.24, 0.6, { crankcase: 1 }, { sealedByOil: { mean: 0.85, spread: 0.12 } }),
+    FROM_MEMORY, 'Fuel has washed the oil film off the bore: leaks past sound rings, oil brings nearly all of it back.'),
+  'gasket-to-coolant': entry(traits(0.05, 0.18, 0.8, { coolant: 1 }), PLUS_LISTENING,
+    'Head gasket leaking into the cooling water: bubbles.'),
+  'gasket-to-outside': entry(traits(0.025, 0.18, 0.8, { outside: 1 }), COMMON_PRACTICE,
+    'Head gasket blowing to the open air: soap bubbles at the joint.'),
+  'cracked-head': entry(traits(0.03, 0.22, 0.85, { coolant: 0.76, outside: 0.08, exhaust: 0.08, intake: 0.08 }),
+    'share and severity from memory; a gasket sign may be a cracked head: Sweethaven course',
+    'Cracked head: mostly bubbles in the coolant, now and then into a port.'),
+  'valve-sticking': entry(traits(0.065, 0.36, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1 }),
+    COMMON_PRACTICE, 'Sticky stem or debris on the seat: leaks like a burnt valve today and may pass after a run.'),
+  'rod-bent': entry(traits(0.015, 0.2, 0.6, {}, { leaks: false }), FROM_MEMORY,
+    'Bent rod: the piston stops short of the top, compression low, nothing leaks.'),
+  'plug-thread-leak': entry(traits(0.025, 0.15, 0.8, { outside: 1 }), COMMON_PRACTICE,
+    'Leak past the plug thread or its seat: soap bubbles at the plug.'),
+}
+
+/** Bridge between two cylinders under one gasket. Both lose the same leak. */
+export const bridge = {
+  prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
+  loss: entry({ median: 0.5, spread: 0.75 }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
+    'Loss of pressure in both cylinders of a bridged pair, as for faults.'),
+  severities: entry([0.14, 0.21, 0.32, 0.49, 0.74, 1.12, 1.7], 'grid of the model', 'Severities of a bridge at which the sum is taken.'),
+} as const
+
+/** Faults that are found together in one cylinder, with how often the second comes on top of the first. */
+export const pairs = {
+  chance: entry(0.1, FROM_MEMORY, 'Chance that a faulty cylinder has a second fault of the list below: burnt valve and tired rings are the ordinary old engine.'),
+  secondPart: entry(0.45, FROM_MEMORY, 'The lesser fault leaks this part of what the greater one leaks.'),
+  together: entry([
+    ['exhaust-valve-leak', 'ring-wear'], ['ring-wear', 'exhaust-valve-leak'], ['intake-valve-leak', 'ring-wear'],
+    ['ring-wear', 'intake-valve-leak'], ['exhaust-valve-leak', 'intake-valve-leak'], ['intake-valve-leak', 'exhaust-valve-leak'],
+    ['exhaust-valve-leak', 'ring-broken-or-stuck'], ['ring-broken-or-stuck', 'exhaust-valve-leak'],
+    ['exhaust-valve-leak', 'gasket-to-coolant'], ['gasket-to-coolant', 'exhaust-valve-leak'], ['fuel-wash', 'exhaust-valve-leak'],
+    ['piston-damage', 'exhaust-valve-leak'], ['exhaust-valve-leak', 'carbon-build-up'], ['ring-wear', 'carbon-build-up'],
+    ['gasket-to-coolant', 'ring-wear'], ['ring-wear', 'gasket-to-coolant'], ['valve-not-opening', 'ring-wear'],
+  ] as ReadonlyArray<readonly [Fault, Fault]>, FROM_MEMORY, 'Pairs in the space of the model: the one that costs more pressure first.'),
+} as const
+
+/** Chance that a cylinder of an engine on the stand has a fault of its own. */
+export const faultyCylinder = entry(0.12, FROM_MEMORY, 'Chance, before any reading, that a given cylinder has a fault of its own.')

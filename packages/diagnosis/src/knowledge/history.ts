@@ -1,0 +1,40 @@
+import { COMMON_PRACTICE, FROM_MEMORY, entry, type Entry } from './entry.ts'
+import type { Cause } from './causes.ts'
+import type { Fault } from './faults.ts'
+
+/** Factors on the share of faults and causes for what is known of the engine's past. */
+export interface PastFactors {
+  readonly faults: Readonly<Partial<Record<Fault, number>>>
+  readonly causes: Readonly<Partial<Record<Cause, number>>>
+}
+
+/** What the past makes likelier, as factors. */
+export const past: Readonly<Record<string, Entry<PastFactors>>> = {
+  stored: entry({ faults: { 'ring-broken-or-stuck': 3, 'valve-sticking': 4, 'exhaust-valve-leak': 1.2, 'intake-valve-leak': 1.2 }, causes: {} }, 'common practice; AC 43.13-1B par. 8-14b(5)(i): run and test again', 'Stood for six months or more: stuck rings, sticky valves, debris on a seat.'),
+  overheated: entry({ faults: { 'gasket-to-coolant': 3.5, 'cracked-head': 4, 'gasket-to-outside': 2, 'piston-damage': 1.5, 'ring-broken-or-stuck': 1.4 }, causes: {} }, COMMON_PRACTICE, 'Known to have overheated.'),
+  tiredRings: entry({ faults: { 'ring-wear': 1.6, 'ring-broken-or-stuck': 1.3 }, causes: { 'worn-evenly': 1.8 } }, FROM_MEMORY, 'More than 150,000 km since rings.'),
+  freshRings: entry({ faults: { 'ring-wear': 0.5, 'ring-broken-or-stuck': 0.8 }, causes: { 'worn-evenly': 0.4 } }, FROM_MEMORY, 'Less than 60,000 km since rings.'),
+  notBedded: entry({ faults: { 'ring-wear': 1.5 }, causes: { 'worn-evenly': 2 } }, FROM_MEMORY, 'Rings not bedded in (first 1,000 km): leaks that pass.'),
+  hotExhaust: entry({ faults: { 'exhaust-valve-leak': 1.7, 'valve-sticking': 1.2 }, causes: {} }, COMMON_PRACTICE, 'One of the cylinders with a hot exhaust position.'),
+  clearancesSet: entry({ faults: { 'clearance-tight': 0.15 }, causes: {} }, COMMON_PRACTICE, 'Valve clearances were set before the test.'),
+  headTorqued: entry({ faults: { 'gasket-to-outside': 0.6, 'gasket-to-coolant': 0.85 }, causes: {} }, COMMON_PRACTICE, 'Head was torqued before the test.'),
+  throttleNoted: entry({ faults: {}, causes: { 'throttle-closed': 30 } }, COMMON_PRACTICE, 'The conditions say that the throttle was shut.'),
+  throttleOpen: entry({ faults: {}, causes: { 'throttle-closed': 0.6 } }, FROM_MEMORY, 'The conditions say open: mostly true.'),
+  otherCam: entry({ faults: {}, causes: { 'valve-timing': 1.5 } }, FROM_MEMORY, 'Another camshaft than the standard one.'),
+  lowVolts: entry({ faults: {}, causes: { 'slow-cranking': 4 } }, FROM_MEMORY, 'Less than 9.6 V while cranking a 12 V system.'),
+  heldGauge: entry({ faults: {}, causes: { 'gauge-error': 1.5 } }, FROM_MEMORY, 'Gauge held by hand, not screwed in.'),
+  diesel: entry({ faults: { 'fuel-wash': 0.5, 'clearance-tight': 0.7, 'carbon-build-up': 0.5 }, causes: { 'throttle-closed': 0.1 } }, FROM_MEMORY, 'Diesel engine.'),
+}
+
+/** Where the past begins to count. */
+export const pastLimits = {
+  storedMonths: entry(6, COMMON_PRACTICE, 'Months of storage from which rings and valves stick.'),
+  runFreesMinutes: entry(3, 'AC 43.13-1B par. 8-14b(5)(i): at least 3 minutes', 'Minutes of running that free some of what storage did.'),
+  runFreesPart: entry(0.5, FROM_MEMORY, 'Part of the extra that remains after such a run.'),
+  tiredKm: entry(150_000, FROM_MEMORY, 'Kilometres since rings from which wear is likelier.'),
+  freshKm: entry(60_000, FROM_MEMORY, 'Kilometres since rings below which wear is unlikelier.'),
+  beddedKm: entry(1000, FROM_MEMORY, 'Kilometres in which rings bed in.'),
+  slowRpm: entry(155, FROM_MEMORY, 'Cranking speed at which slow cranking is as likely as not.'),
+  slowBlur: entry(8, FROM_MEMORY, 'Rpm about that limit in which the odds change by a factor e.'),
+  lowVolts: entry(9.6, COMMON_PRACTICE, 'Volts while cranking below which a 12 V battery is suspect.'),
+} as const

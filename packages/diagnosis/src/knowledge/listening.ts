@@ -1,0 +1,11 @@
+import { COMMON_PRACTICE, FROM_MEMORY, entry } from './entry.ts'
+
+/** How loud a leak is at its listening point, and how ears go wrong. Areas in mm2 of effective leak at 80 psi. */
+export const listening = {
+  steps: entry([0.16, 0.5, 1.5], COMMON_PRACTICE, 'Leak (mm2) at which it becomes faint, clear and loud for half of all ears.'),
+  blur: entry(0.55, FROM_MEMORY, 'Spread of these steps between people, engines and places (scale of a logistic in the logarithm).'),
+  elsewhere: entry(0.07, FROM_MEMORY, 'Part of any leak that seems to be heard at the other places too: noise travels.'),
+  seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
+  mistaken: entry(0.05, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
+  throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
+} as const

@@ -1,0 +1,32 @@
+import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry } from './entry.ts'
+
+/** How readings scatter, and how they go badly wrong. Spreads are standard deviations of a natural logarithm unless said. */
+export const noise = {
+  sisters: entry(0.02, FROM_MEMORY, 'Sound sister cylinders differ by about 2 percent.'),
+  repeatability: entry(0.01, FROM_MEMORY, 'The same cylinder read twice differs by about 1 percent.'),
+  lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
+  lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
+  seatedBadly: entry({ chance: 0.025, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
+  anythingElse: entry({ chance: 0.012, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
+  crankingLossPerLeak: entry(92.6, ROUGH_CALCULATION, 'Loss of logarithmic pressure for each mm2 of leak per cm3 of displacement at 200 rpm (0.86 mm2 costs 18 percent on 400 cm3).'),
+  unknownDisplacementCm3: entry(420, FROM_MEMORY, 'Displacement of one cylinder when bore and stroke are not known.'),
+  additivePa: entry(6000, FROM_MEMORY, 'Smallest error of any compression gauge, as a standard deviation in pascal.'),
+} as const
+
+/** The leakage test. */
+export const leakageTest = {
+  healthyAreaShare: entry({ median: 0.00055, spread: 0.55 }, COMMON_PRACTICE, 'Healthy leak past the rings, mm2 per cm3 of displacement: about 5 percent on 400 cm3; bands of 0 to 10 percent are called good.'),
+  sisters: entry(0.35, FROM_MEMORY, 'Healthy leaks of sisters differ (sd of logarithm).'),
+  percentNoise: entry(2.2, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
+  areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),
+  anythingElse: entry(0.03, FROM_MEMORY, 'Chance that the reading says nothing: piston off the top, hose leaking.'),
+} as const
+
+/** Oil in the cylinder. */
+export const oil = {
+  tablespoonMl: entry(15, 'US Army TM 5-4210-230-14&P-1 addendum 2 (about a tablespoon); millilitres by definition', 'Oil used when the amount is not noted.'),
+  partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
+  unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
+  noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
+  healthySeal: entry(0.025, FROM_MEMORY, 'Rise of a sound cylinder because oil seals its rings.'),
+} as const

@@ -1,0 +1,94 @@
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { CylinderEvidence, Evidence } from './evidence.ts'
+import type { EngineClass, GaugeEvidence, Grid } from './grid.ts'
+import { combineReadings, densityThrough } from './mixture.ts'
+import type { StateSpace } from './states.ts'
+
+/** Turns the gauge readings of a cylinder into what the grid needs. */
+export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, knowledge: Knowledge): GaugeEvidence {
+  const dry = cylinder.dry.map(inLogs(knowledge))
+  const wet = cylinder.wet.map(inLogs(knowledge))
+  const mixture = combineReadings(dry, knowledge)
+  if (dry.length === 0 || wet.length === 0) return { dry: mixture, rise: null }
+  // a bad seat only loses pressure: among repeats the higher ones speak of the cylinder
+  const before = upper(dry), after = upper(wet)
+  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2
+  return { dry: mixture, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
+}
+
+function inLogs(knowledge: Knowledge) {
+  const floor = knowledge.noise.additivePa.value
+  return ({ pressurePa, sdPa }: { pressurePa: number; sdPa: number }) => {
+    // below the first mark a gauge says no more than "nearly nothing"
+    const pa = Math.max(pressurePa, floor)
+    const relative = Math.hypot(knowledge.noise.repeatability.value, Math.hypot(sdPa, floor / 4) / pa)
+    return { logPa: Math.log(pa), variance: relative ** 2 }
+  }
+}
+
+function upper(readings: readonly { logPa: number; variance: number }[]): { logPa: number; variance: number } {
+  const top = Math.max(...readings.map((r) => r.logPa))
+  const near = readings.filter((r) => r.logPa > top - 4 * Math.sqrt(r.variance))
+  return {
+    logPa: near.reduce((s, r) => s + r.logPa, 0) / near.length,
+    variance: near.reduce((s, r) => s + r.variance, 0) / near.length ** 2,
+  }
+}
+
+/** Likelihood of the dry readings for each (class, loss row, level): index (class * rows + row) * levels + m. */
+export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
+  const { dry } = gauge
+  if (dry === null) return null
+  const levels = grid.levels.length
+  const rows = states.lossRows.length
+  const table = new Float64Array(grid.classes.length * rows * levels)
+  for (let c = 0; c < grid.classes.length; c++) {
+    const sister = grid.classes[c]!.sisterVariance
+    if (c > 1 && sister === grid.classes[c - 1]!.sisterVariance) {
+      table.copyWithin(c * rows * levels, (c - 1) * rows * levels, c * rows * levels)
+      continue
+    }
+    for (let r = 0; r < rows; r++) {
+      const { mean, sd } = states.lossRows[r]!
+      const variance = sister + sd * sd
+      const at = (c * rows + r) * levels
+      for (let m = 0; m < levels; m++) table[at + m] = densityThrough(dry, grid.levels[m]! - mean, variance)
+    }
+  }
+  return table
+}
+
+/** Likelihood of the rise with oil for each (class, seal row, rise): index (class * rows + row) * rises + v. */
+export function wetTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace, knowledge: Knowledge): Float64Array | null {
+  const { rise } = gauge
+  if (rise === null) return null
+  const rises = grid.rises.length
+  const rows = states.sealRows.length
+  const table = new Float64Array(grid.classes.length * rows * rises)
+  for (let c = 0; c < grid.classes.length; c++) {
+    for (let r = 0; r < rows; r++) {
+      for (let v = 0; v < rises; v++) {
+        table[(c * rows + r) * rises + v] = riseLikelihood(rise, grid.rises[v]!, grid.classes[c]!, states.sealRows[r]!, knowledge)
+      }
+    }
+  }
+  return table
+}
+
+function riseLikelihood(
+  rise: NonNullable<GaugeEvidence['rise']>, room: number, kind: EngineClass, seal: { mean: number; sd: number }, knowledge: Knowledge,
+): number {
+  const low = knowledge.noise.seatedBadly.value
+  const odd = knowledge.noise.anythingElse.value
+  const mean = room + kind.sealed + seal.mean
+  // the room that oil takes differs a little from cylinder to cylinder: it runs to one side, it is spat out
+  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + (0.3 * room) ** 2
+  const gap = rise.log - mean
+  return (1 - 2 * low.chance - 2 * odd.chance) * normal(gap, variance) +
+    low.chance * (normal(gap - low.shift, variance + low.spread ** 2) + normal(gap + low.shift, variance + low.spread ** 2)) +
+    2 * odd.chance * normal(gap, variance + odd.spread ** 2)
+}
+
+function normal(gap: number, variance: number): number {
+  return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance)
+}

@@ -1,0 +1,75 @@
+import type { Cause } from '../knowledge/causes.ts'
+import type { Fault, Place } from '../knowledge/faults.ts'
+
+/** A compression reading that may be compared, in SI units. `reading` is its number in the case. */
+export interface CompressionEvidence {
+  readonly reading: number
+  readonly pressurePa: number
+  /** Standard deviation of one reading in pascal: repeatability and resolution, without the class of the gauge. */
+  readonly sdPa: number
+  /** Oil put in before a wet reading. */
+  readonly oilMl?: number
+}
+
+/** A leakage reading as the reference tester would have shown it. */
+export interface LeakageEvidence {
+  readonly reading: number
+  /** Null when only the ears were used. */
+  readonly percentAtReference: number | null
+  readonly heard: Readonly<Partial<Record<Place, number>>>
+  /** 0-based cylinder that was listened at for `heard.neighbour`; null when not noted. */
+  readonly neighbour: number | null
+  readonly wet: boolean
+  /** True when the rockers of this very cylinder were slack, so that no valve could be held open by them. */
+  readonly rockersSlack: boolean
+}
+
+/** A thing seen or measured on one cylinder that has no number of its own kind. */
+export type SightEvidence =
+  | { readonly kind: 'plug'; readonly reading: number; readonly appearance: string; readonly afterRunAtSpeed: boolean }
+  | { readonly kind: 'borescope'; readonly reading: number; readonly seen: readonly string[] }
+  | { readonly kind: 'clearance'; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly state: 'right' | 'tight' | 'loose' }
+  | { readonly kind: 'valve-lift'; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly shortMm: number }
+  | { readonly kind: 'sign'; readonly reading: number; readonly code: string; readonly present: boolean }
+  /** Drop of speed as part of the median of the sisters. */
+  | { readonly kind: 'power-balance'; readonly reading: number; readonly dropShare: number }
+  /** Pressure against the median of the sisters (running, snap, another session, current trace), natural logarithm. */
+  | { readonly kind: 'relative'; readonly reading: number; readonly logRatio: number; readonly sd: number; readonly of: 'running' | 'snap' | 'session' | 'current' | 'first-stroke' }
+
+/** A sign that any cylinder may be behind. */
+export type EngineEvidence =
+  | { readonly kind: 'engine-sign'; readonly reading: number; readonly code: string; readonly present: boolean }
+  | { readonly kind: 'vacuum'; readonly reading: number; readonly pattern: string }
+
+/** All that is known of one cylinder. */
+export interface CylinderEvidence {
+  readonly dry: readonly CompressionEvidence[]
+  readonly wet: readonly CompressionEvidence[]
+  readonly leakage: readonly LeakageEvidence[]
+  readonly sights: readonly SightEvidence[]
+  /** Factors on the share of faults in this cylinder (its place in the engine, its past). */
+  readonly faultFactors: Readonly<Partial<Record<Fault, number>>>
+}
+
+/** All that the model reasons from: SI units, cylinders and gaskets 0-based. */
+export interface Evidence {
+  readonly cylinders: readonly CylinderEvidence[]
+  /** Each cylinder in one list, neighbours next to each other. */
+  readonly gaskets: readonly (readonly number[])[]
+  /** Which cylinders have an intake (exhaust) valve open while cylinder i stands at firing top: [i][j]. */
+  readonly openValves: { readonly intake: readonly (readonly boolean[])[]; readonly exhaust: readonly (readonly boolean[])[] } | null
+  readonly engine: readonly EngineEvidence[]
+  readonly causeFactors: Readonly<Partial<Record<Cause, number>>>
+  /** Logarithm of the reading (Pa, gauge) that a sound engine of this kind should show under these conditions. */
+  readonly expected: { readonly logPa: number; readonly spread: number }
+  /** True when the cranking speed was measured and is already in `expected`. */
+  readonly speedKnown: boolean
+  /** Cranking speed over the normal one. */
+  readonly speedRatio: number
+  /** Displacement of one cylinder. */
+  readonly displacementCm3: number | null
+  /** Rise (natural logarithm) by the room that oil takes in a sound cylinder, for a given amount of oil. */
+  readonly oilRise: (oilMl: number | undefined) => { readonly mean: number; readonly spread: number }
+  /** Percentage lost at the reference tester for a leak area in mm2. */
+  readonly percentAtReference: (areaMm2: number) => number
+}

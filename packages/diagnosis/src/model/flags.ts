@@ -1,0 +1,84 @@
+import { CAUSES, type Cause } from '../knowledge/causes.ts'
+import { FAULTS } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import { GROUPS, type Group } from '../knowledge/signs.ts'
+import type { EngineEvidence } from './evidence.ts'
+import type { StateSpace } from './states.ts'
+
+/**
+ * Tests that speak of any cylinder ask whether a group of faults is present anywhere. Sums with a group forbidden
+ * ("subset" of forbidden groups) are easy for a chain; what a pattern of present groups weighs follows by inclusion and exclusion.
+ */
+export interface Flags {
+  /** Forbidden sets of groups to sum for, as bits. The empty set comes first. */
+  readonly subsets: readonly number[]
+  /** Weight of each subset's sum for each cause: [cause][subset]. */
+  readonly weights: readonly Float64Array[]
+}
+
+/** Bits of the groups a state belongs to; a bridge shows in the manifold like a valve. */
+export function signatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
+  const ofOwn = new Uint8Array(FAULTS.length + 1)
+  FAULTS.forEach((fault, f) => {
+    GROUPS.forEach((group, g) => {
+      if (knowledge.groups[group].value.includes(fault)) ofOwn[f + 1]! |= 1 << g
+    })
+  })
+  const bridge = 1 << GROUPS.indexOf('valve')
+  return Uint8Array.from({ length: states.count }, (_, s) =>
+    ofOwn[states.own[s]!]! | ofOwn[states.second[s]!]! | (states.bridgeLevel[s]! > 0 ? bridge : 0))
+}
+
+/** Weighs the engine-wide evidence for each cause and each pattern of groups, turned into weights of subset sums. `asking` decides which groups are told apart. */
+export function weighFlags(evidence: readonly EngineEvidence[], knowledge: Knowledge, asking = evidence): Flags {
+  const asked = GROUPS.map((group, g) => ({ group, bit: 1 << g })).filter(({ group }) => asking.some((e) => asksFor(e, group, knowledge)))
+  const all = asked.reduce((bits, { bit }) => bits | bit, 0)
+  const subsets = allSubsets(asked.map(({ bit }) => bit))
+  const weights = CAUSES.map((cause) => {
+    const out = new Float64Array(subsets.length)
+    for (const pattern of subsets) {
+      const chance = evidence.reduce((product, e) => product * likelihood(e, pattern, cause, knowledge), 1)
+      const absent = all & ~pattern
+      // exactly this pattern = sum over T within it of (-1)^|T| of the sum that forbids what is absent and T
+      subsets.forEach((forbidden, k) => {
+        if ((absent & ~forbidden) !== 0) return
+        out[k]! += (bitCount(forbidden & pattern) % 2 === 0 ? 1 : -1) * chance
+      })
+    }
+    return out
+  })
+  return { subsets, weights }
+}
+
+function allSubsets(bits: readonly number[]): number[] {
+  let sets = [0]
+  for (const bit of bits) sets = [...sets, ...sets.map((s) => s | bit)]
+  return sets
+}
+
+function bitCount(x: number): number {
+  let count = 0
+  for (let rest = x; rest > 0; rest >>= 1) count += rest & 1
+  return count
+}
+
+function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean {
+  if (e.kind === 'vacuum') return group === 'valve' || group === 'sticking'
+  return (knowledge.engineSigns[e.code]?.value.groups[group] ?? 0) > 0
+}
+
+function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge: Knowledge): number {
+  if (e.kind === 'vacuum') {
+    const kind = has(pattern, 'valve') ? 'valve' : has(pattern, 'sticking') ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
+    return (knowledge.vacuum[kind].value as Readonly<Record<string, number>>)[e.pattern] ?? 0.01
+  }
+  const sign = knowledge.engineSigns[e.code]?.value
+  if (sign === undefined) return 1
+  let quiet = (1 - sign.alone) * (1 - (sign.causes[cause] ?? 0))
+  for (const group of GROUPS) if (has(pattern, group)) quiet *= 1 - (sign.groups[group] ?? 0)
+  return e.present ? 1 - quiet : quiet
+}
+
+function has(pattern: number, group: Group): boolean {
+  return (pattern & (1 << GROUPS.indexOf(group))) !== 0
+}

@@ -1,0 +1,123 @@
+import type { Case } from '@evenbore/contract'
+import type { Admission, AdmittedSession } from '../admission/types.ts'
+import type { Cause } from '../knowledge/causes.ts'
+import type { Fault } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import { expectedLevel } from '../physics/expected.ts'
+import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.ts'
+import { toPascal } from '../units/pressure.ts'
+import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
+import { causeFactors, faultFactors } from './past.ts'
+import { oilRise } from './oil-rise.ts'
+import { gatherSights } from './sights.ts'
+import { openValves } from './valve-states.ts'
+
+/** Evidence for the model from an admitted case, and the readings that it has no use for. */
+export interface Gathered {
+  readonly evidence: Evidence
+  readonly notWeighed: readonly number[]
+}
+
+/** Collects what was admitted into the evidence the model reasons from. Every reading is weighed, left out by admission, or reported. */
+export function gather(given: Case, admission: Admission, knowledge: Knowledge): Gathered {
+  const { engine, layout } = admission
+  const session = admission.sessions[admission.judged?.session ?? 0]!
+  const used = new Set<number>()
+  const sights = gatherSights(given, admission, used)
+  const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
+    ...gaugeReadings(i + 1, admission, used),
+    leakage: leakageReadings(i + 1, admission, used),
+    sights: sights[i]!,
+    faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
+  }))
+  const expected = expectation(admission, session, knowledge)
+  const rpm = session.conditions.crankingRpm
+  const restrictor = prescribedRestrictorMm(engine.boreMm)
+  const engineEvidence = gatherEngine(given, used)
+  const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
+  const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
+  return {
+    evidence: {
+      cylinders,
+      gaskets: gasketLists(layout.gaskets, engine.cylinders),
+      openValves: layout.firingOrder !== null && (engine.cycle ?? 4) === 4 ? openValves(layout.firingOrder) : null,
+      engine: engineEvidence,
+      causeFactors: causeFactors(engine, session.conditions, knowledge) as Partial<Record<Cause, number>>,
+      expected,
+      speedKnown: rpm !== undefined,
+      speedRatio: (rpm ?? knowledge.levels.normalCrankingRpm.value) / knowledge.levels.normalCrankingRpm.value,
+      displacementCm3: layout.displacementCm3,
+      oilRise: oilRise(engine, layout.displacementCm3, knowledge),
+      percentAtReference: (area) => percentAtReference(area, restrictor),
+    },
+    notWeighed,
+  }
+}
+
+/** 0-based lists; a cylinder that no gasket names stands alone. */
+function gasketLists(gaskets: readonly (readonly number[])[], count: number): number[][] {
+  const lists = gaskets.filter((list) => list.length > 0).map((list) => list.map((n) => n - 1))
+  const named = new Set(lists.flat())
+  for (let i = 0; i < count; i++) if (!named.has(i)) lists.push([i])
+  return lists
+}
+
+function gaugeReadings(cylinder: number, admission: Admission, used: Set<number>): Pick<CylinderEvidence, 'dry' | 'wet'> {
+  const judged = admission.judged
+  const mine = admission.compression.filter((c) => c.cylinder === cylinder && c.usable && (judged === null || c.session === judged.session))
+  const dry = judged?.kind === 'dry' ? mine.filter((c) => c.judged) : []
+  const wet = dry.length === 0 ? [] : mine.filter((c) => c.kind === 'wet')
+  for (const c of [...dry, ...wet]) used.add(c.reading)
+  const plain = (c: (typeof mine)[number]) => ({
+    reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, c.resolutionPa / Math.sqrt(12)), ...(c.oilMl === null ? {} : { oilMl: c.oilMl }),
+  })
+  return { dry: dry.map(plain), wet: wet.map(plain) }
+}
+
+function leakageReadings(cylinder: number, admission: Admission, used: Set<number>): CylinderEvidence['leakage'] {
+  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
+  for (const l of mine) used.add(l.reading)
+  return mine.map((l) => ({
+    reading: l.reading,
+    percentAtReference: l.percentAtReference ?? l.percent,
+    heard: l.heard ?? {},
+    neighbour: l.neighbour === null ? null : l.neighbour - 1,
+    wet: l.wet,
+    rockersSlack: l.rockersSlack.includes(cylinder),
+  }))
+}
+
+function expectation(admission: Admission, session: AdmittedSession, knowledge: Knowledge): Evidence['expected'] {
+  const { engine } = admission
+  const { levels } = knowledge
+  // a shut throttle is a cause of its own, so the level is expected as if it were open
+  const level = expectedLevel(engine, { ...session.conditions, throttle: 'open' }, session.airPa, session.gauge.volumeBeforeValveMl)
+  const skimmed = engine.history?.headSkimmed === true ? 0.04 : 0
+  if (level !== null) return { logPa: Math.log(level.medianPa) + skimmed, spread: Math.hypot(level.logSd, levels.knownSpread.value, skimmed) }
+  const base = engine.fuel === 'diesel' ? levels.dieselPa.value : engine.valveGear === 'side' ? levels.petrolSideValvePa.value : levels.petrolPa.value
+  const air = Math.log(session.airPa / 101325)
+  const rpm = session.conditions.crankingRpm ?? levels.normalCrankingRpm.value
+  return { logPa: Math.log(base) + air + skimmed + levels.speedExponent.value * Math.log(rpm / levels.normalCrankingRpm.value), spread: levels.unknownSpread.value }
+}
+
+function gatherEngine(given: Case, used: Set<number>): EngineEvidence[] {
+  const list: EngineEvidence[] = []
+  given.readings.forEach((reading, index) => {
+    if (reading.test === 'vacuum') list.push({ kind: 'vacuum', reading: index, pattern: reading.pattern })
+    else if (reading.test === 'coolant-gas') list.push({ kind: 'engine-sign', reading: index, code: 'coolant-gas', present: reading.present })
+    else if (reading.test === 'cooling-pressure') {
+      // over 2 psi (13.8 kPa) lost in 2 minutes (a maker's text, not named)
+      const lostPa = toPascal(reading.lostPressure)
+      list.push({ kind: 'engine-sign', reading: index, code: 'cooling-pressure', present: lostPa / reading.minutes > 6894.76 })
+    } else if (reading.test === 'observation' && ENGINE_CODES.has(reading.code)) {
+      list.push({ kind: 'engine-sign', reading: index, code: reading.code, present: reading.present ?? true })
+    } else return
+    used.add(index)
+  })
+  return list
+}
+
+
+const ENGINE_CODES = new Set([
+  'smoke-blue-throttle', 'smoke-blue-overrun', 'smoke-white', 'smoke-black', 'breather-smoke', 'water-in-oil', 'petrol-in-oil', 'oil-in-water', 'oil-use-high',
+])

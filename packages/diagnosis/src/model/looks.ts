@@ -1,0 +1,112 @@
+import { FAULTS } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { CylinderEvidence, SightEvidence } from './evidence.ts'
+import { PLACE_INDEX } from './listening.ts'
+import type { StateSpace } from './states.ts'
+
+/** Likelihood of all that was seen on a cylinder, for each state, with and without an ignition or mixture fault. */
+export interface Looks {
+  /** For each state: the sum over ignition sound and faulty, weighted by its prior. */
+  readonly both: Float64Array
+  /** The part of it with an ignition or mixture fault. */
+  readonly withIgnition: Float64Array
+  /** True when something was seen that ignition could explain. */
+  readonly speaksOfIgnition: boolean
+}
+
+/** Weighs plugs, borescope, clearances, lift, signs, power balance and relative pressures of one cylinder. */
+export function weighLooks(cylinder: CylinderEvidence, states: StateSpace, knowledge: Knowledge): Looks | null {
+  if (cylinder.sights.length === 0) return null
+  const prior = knowledge.ignition.prior.value
+  const both = new Float64Array(states.count)
+  const withIgnition = new Float64Array(states.count)
+  for (let s = 0; s < states.count; s++) {
+    let sound = 1 - prior
+    let faulty = prior
+    for (const sight of cylinder.sights) {
+      sound *= chanceOf(sight, s, false, states, knowledge)
+      faulty *= chanceOf(sight, s, true, states, knowledge)
+    }
+    both[s] = sound + faulty
+    withIgnition[s] = faulty
+  }
+  const speaksOfIgnition = cylinder.sights.some((x) => x.kind === 'plug' || x.kind === 'power-balance' || (x.kind === 'sign' && x.code === 'better-with-other-plug-and-lead'))
+  return { both, withIgnition, speaksOfIgnition }
+}
+
+function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
+  switch (sight.kind) {
+    case 'plug': return plugChance(sight.appearance, sight.afterRunAtSpeed, s, ignition, states, knowledge)
+    case 'borescope': return eachFault(s, states, (own) => borescopeChance(sight.seen, own, knowledge))
+    case 'clearance': return eachFault(s, states, (own) => clearanceChance(sight.valve, sight.state, own, states.valve[s]!, knowledge))
+    case 'valve-lift': {
+      const { fault, sound, allowedMm } = knowledge.valveTrain.liftLow.value
+      const isLow = sight.shortMm > allowedMm
+      return eachFault(s, states, (own) => yes(isLow, FAULTS[own - 1] === 'valve-not-opening' ? 0.5 * fault + 0.5 * sound : sound))
+    }
+    case 'sign': return signChance(sight.code, sight.present, s, ignition, states, knowledge)
+    case 'power-balance': {
+      const { deadDrop, dropSpread } = knowledge.ignition
+      const pull = ignition ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      const sd = ignition ? 1.5 * dropSpread.value : Math.hypot(dropSpread.value, 0.3 * (1 - pull))
+      const z = (sight.dropShare - pull) / sd
+      return 0.95 * Math.exp(-0.5 * z * z) / sd + 0.05
+    }
+    case 'relative': {
+      // against sisters: a leak costs less when the engine turns fast
+      const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : sight.of === 'first-stroke' ? 0.2 : 1
+      const scatter = part * states.scatter[s]! + (part < 1 ? 0.2 * states.loss[s]! : 0)
+      const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
+      const gap = sight.logRatio + part * states.loss[s]!
+      return 0.95 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + 0.05
+    }
+  }
+}
+
+function yes(present: boolean, chance: number): number {
+  return present ? chance : 1 - chance
+}
+
+/** A cylinder with two faults shows now the signs of the one, now of the other. */
+function eachFault(s: number, states: StateSpace, chance: (own: number) => number): number {
+  const first = chance(states.own[s]!)
+  const second = states.second[s]!
+  return second === 0 ? first : (first + chance(second)) / 2
+}
+
+function plugChance(appearance: string, afterRun: boolean, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
+  const weight = afterRun ? 1 : knowledge.plugs.contrast.value
+  const { sound, faults } = knowledge.plugs.appearance.value
+  if (ignition) return (knowledge.plugs.ignition.value[appearance] ?? 0.01) ** weight
+  return eachFault(s, states, (own) => ((own === 0 ? sound : faults[FAULTS[own - 1]!] ?? sound)[appearance] ?? 0.01) ** weight)
+}
+
+function borescopeChance(seen: readonly string[], own: number, knowledge: Knowledge): number {
+  const sound = knowledge.borescope.sound.value
+  const there = own === 0 ? {} : knowledge.borescope.faults.value[FAULTS[own - 1]!] ?? {}
+  let product = 1
+  for (const sight of Object.keys(sound)) product *= yes(seen.includes(sight), Math.max(sound[sight]!, there[sight] ?? 0))
+  return product
+}
+
+function clearanceChance(valve: 'intake' | 'exhaust', state: string, own: number, place: number, knowledge: Knowledge): number {
+  const { tightFound, looseFound } = knowledge.valveTrain
+  const held = FAULTS[own - 1] === 'clearance-tight' && place === PLACE_INDEX[valve]
+  const dead = FAULTS[own - 1] === 'valve-not-opening'
+  const tight = held ? tightFound.value.fault : tightFound.value.sound
+  const loose = dead ? 0.5 * looseFound.value.fault + 0.5 * looseFound.value.sound : looseFound.value.sound
+  if (state === 'tight') return tight
+  return state === 'loose' ? (1 - tight) * loose : (1 - tight) * (1 - loose)
+}
+
+function signChance(code: string, present: boolean, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
+  const sign = knowledge.cylinderSigns[code]?.value
+  if (sign === undefined) return 1
+  if (sign.ignition !== undefined) return yes(present, ignition ? sign.ignition : sign.sound)
+  if (sign.withLoss !== undefined) {
+    const { halfAt, most } = sign.withLoss
+    const rising = 1 / (1 + Math.exp(-(states.loss[s]! - halfAt) / (0.3 * halfAt)))
+    return yes(present, sign.sound + (most - sign.sound) * rising)
+  }
+  return eachFault(s, states, (own) => yes(present, own === 0 ? sign.sound : Math.max(sign.sound, sign.faults[FAULTS[own - 1]!] ?? 0)))
+}

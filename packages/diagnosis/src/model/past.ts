@@ -1,0 +1,65 @@
+import type { Conditions, EngineDescription } from '@evenbore/contract'
+import { FAULTS } from '../knowledge/faults.ts'
+import type { PastFactors } from '../knowledge/history.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+
+/** Factors on the shares of faults in one cylinder from its place and the engine's past. 0 where the engine cannot have it. */
+export function faultFactors(cylinder: number, engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
+  const factors: Record<string, number> = {}
+  for (const past of applying(engine, conditions, knowledge)) multiply(factors, past.faults)
+  if (engine.hotExhaustCylinders?.includes(cylinder)) multiply(factors, knowledge.past.hotExhaust!.value.faults)
+  if (engine.cooling === 'air') {
+    factors['gasket-to-coolant'] = 0
+    // without water a crack can only lead outside or into a port
+    factors['cracked-head'] = 0.24 * (factors['cracked-head'] ?? 1)
+  }
+  const frees = engine.history?.minutesRunBeforeTest
+  if (frees !== undefined && frees >= knowledge.pastLimits.runFreesMinutes.value && stored(engine, knowledge)) {
+    const part = knowledge.pastLimits.runFreesPart.value
+    for (const fault of FAULTS) if ((factors[fault] ?? 1) > 1) factors[fault] = 1 + (factors[fault]! - 1) * part
+  }
+  return factors
+}
+
+/** Factors on the priors of engine-wide causes. */
+export function causeFactors(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
+  const factors: Record<string, number> = {}
+  for (const past of applying(engine, conditions, knowledge)) multiply(factors, past.causes)
+  const rpm = conditions.crankingRpm
+  if (rpm !== undefined) {
+    const { slowRpm, slowBlur } = knowledge.pastLimits
+    const prior = knowledge.causes['slow-cranking'].value.prior
+    // even odds at the limit, whatever the prior without a measured speed
+    factors['slow-cranking'] = Math.exp(Math.max(-6, Math.min(6, (slowRpm.value - rpm) / slowBlur.value))) / prior
+  }
+  return factors
+}
+
+function applying(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): PastFactors[] {
+  const { pastLimits } = knowledge
+  const history = engine.history ?? {}
+  const km = history.kmSinceRings
+  const volts = conditions.batteryVolts
+  const names = [
+    stored(engine, knowledge) && 'stored',
+    history.overheated === true && 'overheated',
+    km !== undefined && km > pastLimits.tiredKm.value && 'tiredRings',
+    km !== undefined && km < pastLimits.freshKm.value && km >= pastLimits.beddedKm.value && 'freshRings',
+    km !== undefined && km < pastLimits.beddedKm.value && 'notBedded',
+    conditions.clearancesSet === true && 'clearancesSet',
+    conditions.headTorqued === true && 'headTorqued',
+    conditions.throttle === 'closed' ? 'throttleNoted' : 'throttleOpen',
+    engine.camshaft === 'other' && 'otherCam',
+    volts !== undefined && volts < pastLimits.lowVolts.value && volts > 6.5 && 'lowVolts',
+    engine.fuel === 'diesel' && 'diesel',
+  ]
+  return names.filter((n): n is string => typeof n === 'string').map((n) => knowledge.past[n]!.value)
+}
+
+function stored(engine: EngineDescription, knowledge: Knowledge): boolean {
+  return (engine.history?.monthsStored ?? 0) >= knowledge.pastLimits.storedMonths.value
+}
+
+function multiply(into: Record<string, number>, factors: Readonly<Record<string, number | undefined>>): void {
+  for (const [key, factor] of Object.entries(factors)) if (factor !== undefined) into[key] = (into[key] ?? 1) * factor
+}

@@ -1,0 +1,72 @@
+import type { Case } from '@evenbore/contract'
+import type { Admission } from '../admission/types.ts'
+import type { SightEvidence } from './evidence.ts'
+
+const CYLINDER_CODES = new Set([
+  'weak-by-hand', 'locked-by-hand', 'spits-back', 'bubbles-at-plug-thread', 'bubbles-at-joint', 'better-with-other-plug-and-lead', 'piston-low-at-top',
+])
+
+/** Things seen and relative readings, by cylinder (0-based). Marks the readings it takes as used. */
+export function gatherSights(given: Case, admission: Admission, used: Set<number>): SightEvidence[][] {
+  const lists: SightEvidence[][] = Array.from({ length: admission.engine.cylinders }, () => [])
+  const put = (cylinder: number, sight: SightEvidence): void => {
+    lists[cylinder - 1]!.push(sight)
+    used.add(sight.reading)
+  }
+  const balance: { cylinder: number; reading: number; drop: number }[] = []
+  const lifts: { cylinder: number; reading: number; valve: 'intake' | 'exhaust'; mm: number }[] = []
+  given.readings.forEach((reading, index) => {
+    switch (reading.test) {
+      case 'plug': put(reading.cylinder, { kind: 'plug', reading: index, appearance: reading.appearance, afterRunAtSpeed: reading.afterRunAtSpeed ?? false }); break
+      case 'borescope': put(reading.cylinder, { kind: 'borescope', reading: index, seen: reading.seen }); break
+      case 'clearance': put(reading.cylinder, { kind: 'clearance', reading: index, valve: reading.valve, state: reading.state }); break
+      case 'valve-lift': lifts.push({ cylinder: reading.cylinder, reading: index, valve: reading.valve, mm: reading.mm }); break
+      case 'power-balance': balance.push({ cylinder: reading.cylinder, reading: index, drop: reading.rpmDrop }); break
+      case 'observation':
+        if (reading.cylinder !== undefined && CYLINDER_CODES.has(reading.code)) put(reading.cylinder, { kind: 'sign', reading: index, code: reading.code, present: reading.present ?? true })
+    }
+  })
+  for (const valve of ['intake', 'exhaust'] as const) {
+    const same = lifts.filter((l) => l.valve === valve)
+    if (new Set(same.map((l) => l.cylinder)).size < 2) continue
+    const usual = median(same.map((l) => l.mm))
+    for (const l of same) put(l.cylinder, { kind: 'valve-lift', reading: l.reading, valve, shortMm: usual - l.mm })
+  }
+  const usualDrop = upperMedian(balance.map((b) => b.drop))
+  if (new Set(balance.map((b) => b.cylinder)).size >= 2 && usualDrop > 0) {
+    for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
+  }
+  relativePressures(admission, put)
+  return lists
+}
+
+/** Running, snap and other sessions' readings count against the median of their own sisters. */
+function relativePressures(admission: Admission, put: (cylinder: number, sight: SightEvidence) => void): void {
+  const groups = new Map<string, Admission['compression'][number][]>()
+  for (const c of admission.compression) {
+    if (!c.usable || c.kind === 'wet' || c.pa <= 0) continue
+    if (c.judged && admission.judged?.kind === 'dry') continue
+    const key = `${c.session} ${c.kind}`
+    groups.set(key, [...(groups.get(key) ?? []), c])
+  }
+  for (const list of groups.values()) {
+    if (new Set(list.map((c) => c.cylinder)).size < 3) continue
+    const usual = Math.log(upperMedian(list.map((c) => c.pa)))
+    for (const c of list) {
+      const of = c.kind === 'dry' ? 'session' : c.kind === 'snap' ? 'snap' : 'running'
+      put(c.cylinder, { kind: 'relative', reading: c.reading, logRatio: Math.log(c.pa) - usual, sd: Math.hypot(0.03, c.sdPa / c.pa), of })
+    }
+  }
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const middle = sorted.length >> 1
+  return sorted.length === 0 ? 0 : sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
+}
+
+/** The median, the upper of the two middle ones when the number is even: faults only take away. */
+function upperMedian(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  return sorted.length === 0 ? 0 : sorted[sorted.length >> 1]!
+}

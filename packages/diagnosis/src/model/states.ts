@@ -1,0 +1,219 @@
+import { FAULTS, PLACES, type Fault, type Place } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import { lognormalWeights, severityGrid } from './severity.ts'
+
+/** Where the pressure of a state goes: total area and area at each listening point, mm2. */
+export interface LeakRow {
+  readonly total: number
+  readonly at: Float64Array
+  /** Area that slackening the rockers stops, and area that oil closes. */
+  readonly stopsWithSlackRockers: number
+  readonly sealedByOil: number
+}
+
+/** A mean with its standard deviation. */
+export interface Spread {
+  readonly mean: number
+  readonly sd: number
+}
+
+/**
+ * All states a cylinder may be in, as parallel arrays: own fault (0 sound, else 1 + index in `FAULTS`), second fault,
+ * bridge level on either side (0 none), weight given the own fault and the bridge, loss of logarithmic pressure and its
+ * scatter, the part that oil gives back and its scatter, and the row of `leaks` that belongs to it.
+ */
+export interface StateSpace {
+  readonly count: number
+  readonly own: Uint8Array
+  readonly second: Uint8Array
+  readonly valve: Int8Array
+  readonly bridgeLevel: Uint8Array
+  readonly weight: Float64Array
+  readonly loss: Float64Array
+  readonly scatter: Float64Array
+  readonly sealed: Float64Array
+  readonly sealedScatter: Float64Array
+  /** Rows shared by states of equal loss and scatter, and by states of equal return with oil. */
+  readonly lossRow: Int32Array
+  readonly lossRows: readonly Spread[]
+  readonly sealRow: Int32Array
+  readonly sealRows: readonly Spread[]
+  readonly leakRow: Int32Array
+  readonly leaks: readonly LeakRow[]
+  /** Chance of each bridge level between a pair of neighbours; [0] is none. */
+  readonly bridgePrior: Float64Array
+  /** Pairs of faults (second given first), by state: index into `pairs`, or -1. */
+  readonly pairs: readonly (readonly [Fault, Fault])[]
+  readonly pair: Int16Array
+  readonly areaPerLoss: number
+}
+
+export const SOUND = 0
+export const OWN_COUNT = FAULTS.length + 1
+
+interface Part { fault: number; loss: number; place: Place | null }
+
+/** Builds the states for an engine: `displacementCm3` null when unknown, `speedRatio` = cranking speed over 200 rpm. */
+export function buildStates(knowledge: Knowledge, displacementCm3: number | null, speedRatio: number, refine = 1): StateSpace {
+  const { noise, pairs, bridge } = knowledge
+  const size = displacementCm3 ?? noise.unknownDisplacementCm3.value
+  const areaPerLoss = size * speedRatio / noise.crankingLossPerLeak.value
+  const dispersion = displacementCm3 === null ? noise.lossDispersionUnknownSize.value : noise.lossDispersion.value
+  const grid = severityGrid(refine)
+  const bridgeGrid = refineGeometric(bridge.severities.value, refine)
+  const bridgeWeights = lognormalWeights(bridgeGrid, bridge.loss.value.median, bridge.loss.value.spread)
+  const bridgePrior = Float64Array.of(1 - bridge.prior.value, ...bridgeWeights.map((w) => w * bridge.prior.value))
+
+  const build = builder(knowledge, areaPerLoss, dispersion)
+  const shares = FAULTS.map((f) => knowledge.faults[f].value.share)
+  const partners = partnersOf(pairs.together.value)
+
+  build.add(SOUND, 0, 0, 1, [], 0)
+  FAULTS.forEach((fault, f) => {
+    const traits = knowledge.faults[fault].value
+    const weights = lognormalWeights(grid, traits.loss.median, traits.loss.spread)
+    const seconds = partners.get(fault) ?? []
+    const paired = seconds.length > 0 ? pairs.chance.value : 0
+    const partnerShare = seconds.reduce((sum, g) => sum + shares[FAULTS.indexOf(g)]!, 0)
+    for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
+      for (let k = 0; k < grid.length; k++) {
+        if (weights[k]! * part < 1e-5) continue
+        build.add(f + 1, 0, 0, weights[k]! * part * (1 - paired), [{ fault: f, loss: traits.loss.sign * grid[k]!, place }], 0)
+      }
+    }
+    for (const other of seconds) {
+      const g = FAULTS.indexOf(other)
+      const second = knowledge.faults[other].value
+      const mainPlace = placesOf(traits.leaks ? traits.escapes : {})[0]![0]
+      const secondPlace = placesOf(second.leaks ? second.escapes : {})[0]![0]
+      for (let k = 0; k < grid.length; k++) {
+        const weight = weights[k]! * paired * shares[g]! / partnerShare
+        if (weight < 1e-7) continue
+        const secondLoss = second.loss.sign === -1 ? -second.loss.median : second.loss.sign * grid[k]! * pairs.secondPart.value
+        build.add(f + 1, g + 1, 0, weight, [
+          { fault: f, loss: traits.loss.sign * grid[k]!, place: mainPlace }, { fault: g, loss: secondLoss, place: secondPlace },
+        ], 0, build.pairIndex(fault, other))
+      }
+    }
+  })
+  // under a bridge the own faults matter little: every third severity is enough to let both be true
+  for (let b = 1; b <= bridgeGrid.length; b++) {
+    build.add(SOUND, 0, b, 1, [], bridgeGrid[b - 1]!)
+    FAULTS.forEach((fault, f) => {
+      const traits = knowledge.faults[fault].value
+      const coarse = grid.filter((_, k) => k % 3 === 1)
+      const weights = lognormalWeights(coarse, traits.loss.median, traits.loss.spread)
+      for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
+        for (let k = 0; k < coarse.length; k++) {
+          if (weights[k]! * part < 0.02) continue
+          build.add(f + 1, 0, b, weights[k]! * part, [{ fault: f, loss: traits.loss.sign * coarse[k]!, place }], bridgeGrid[b - 1]!)
+        }
+      }
+    })
+  }
+  return build.finish(bridgePrior)
+}
+
+function refineGeometric(points: readonly number[], refine: number): number[] {
+  if (refine === 1) return [...points]
+  const out: number[] = []
+  for (let i = 0; i < points.length; i++) {
+    out.push(points[i]!)
+    const next = points[i + 1]
+    if (next !== undefined) for (let j = 1; j < refine; j++) out.push(points[i]! * (next / points[i]!) ** (j / refine))
+  }
+  return out
+}
+
+function placesOf(escapes: Readonly<Partial<Record<Place, number>>>): Array<[Place | null, number]> {
+  const list = PLACES.filter((p) => (escapes[p] ?? 0) > 0).map((p): [Place | null, number] => [p, escapes[p]!])
+  return list.length === 0 ? [[null, 1]] : list.sort((a, b) => b[1] - a[1])
+}
+
+function partnersOf(together: ReadonlyArray<readonly [Fault, Fault]>): Map<Fault, Fault[]> {
+  const map = new Map<Fault, Fault[]>()
+  for (const [first, second] of together) map.set(first, [...(map.get(first) ?? []), second])
+  return map
+}
+
+function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) {
+  const own: number[] = [], second: number[] = [], valve: number[] = [], bridgeLevel: number[] = [], weight: number[] = []
+  const loss: number[] = [], scatter: number[] = [], sealed: number[] = [], sealedScatter: number[] = []
+  const leakRow: number[] = [], pair: number[] = []
+  const leaks: LeakRow[] = []
+  const rows = new Map<string, number>()
+  const pairList: Array<readonly [Fault, Fault]> = []
+
+  function rowOf(parts: readonly Part[], bridgeLoss: number): number {
+    const at = new Float64Array(PLACES.length)
+    let total = 0, slack = 0, oil = 0
+    for (const { fault, loss: partLoss, place } of parts) {
+      if (place === null) continue
+      const traits = knowledge.faults[FAULTS[fault]!].value
+      const area = partLoss * areaPerLoss
+      at[PLACES.indexOf(place)]! += area
+      total += area
+      slack += area * traits.stopsWithSlackRockers
+      oil += area * traits.sealedByOil.mean
+    }
+    if (bridgeLoss > 0) {
+      at[PLACES.indexOf('neighbour')]! += bridgeLoss * areaPerLoss
+      total += bridgeLoss * areaPerLoss
+    }
+    const key = `${at.join()};${slack};${oil}`
+    let row = rows.get(key)
+    if (row === undefined) {
+      row = leaks.length
+      rows.set(key, row)
+      leaks.push({ total, at, stopsWithSlackRockers: slack, sealedByOil: oil })
+    }
+    return row
+  }
+
+  return {
+    pairIndex(first: Fault, other: Fault): number {
+      const found = pairList.findIndex(([a, b]) => a === first && b === other)
+      return found >= 0 ? found : pairList.push([first, other]) - 1
+    },
+    add(ownFault: number, secondFault: number, level: number, share: number, parts: readonly Part[], bridgeLoss: number, pairAt = -1): void {
+      let sum = bridgeLoss, variance = (dispersion * bridgeLoss) ** 2, seal = 0, sealVariance = 0
+      for (const { fault, loss: partLoss, place } of parts) {
+        const traits = knowledge.faults[FAULTS[fault]!].value
+        sum += partLoss
+        variance += (dispersion * partLoss) ** 2
+        if (place !== null) {
+          seal += traits.sealedByOil.mean * partLoss
+          sealVariance += (traits.sealedByOil.spread * partLoss) ** 2 + (dispersion * traits.sealedByOil.mean * partLoss) ** 2 / 2
+        }
+      }
+      own.push(ownFault); second.push(secondFault); bridgeLevel.push(level); weight.push(share)
+      valve.push(parts.length > 0 ? (parts[0]!.place === null ? -1 : PLACES.indexOf(parts[0]!.place)) : -1)
+      loss.push(sum); scatter.push(Math.sqrt(variance)); sealed.push(seal); sealedScatter.push(Math.sqrt(sealVariance))
+      leakRow.push(rowOf(parts, bridgeLoss)); pair.push(pairAt)
+    },
+    finish(bridgePrior: Float64Array): StateSpace {
+      const losses = shareRows(loss, scatter)
+      const seals = shareRows(sealed, sealedScatter)
+      return {
+        lossRow: losses.row, lossRows: losses.rows, sealRow: seals.row, sealRows: seals.rows,
+        count: own.length, own: Uint8Array.from(own), second: Uint8Array.from(second), valve: Int8Array.from(valve),
+        bridgeLevel: Uint8Array.from(bridgeLevel), weight: Float64Array.from(weight), loss: Float64Array.from(loss),
+        scatter: Float64Array.from(scatter), sealed: Float64Array.from(sealed), sealedScatter: Float64Array.from(sealedScatter),
+        leakRow: Int32Array.from(leakRow), leaks, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss,
+      }
+    },
+  }
+}
+
+function shareRows(means: readonly number[], sds: readonly number[]): { row: Int32Array; rows: Spread[] } {
+  const at = new Map<string, number>()
+  const rows: Spread[] = []
+  const row = Int32Array.from(means, (mean, i) => {
+    const key = `${mean.toPrecision(12)};${sds[i]!.toPrecision(12)}`
+    const found = at.get(key)
+    if (found !== undefined) return found
+    at.set(key, rows.length)
+    return rows.push({ mean, sd: sds[i]! }) - 1
+  })
+  return { row, rows }
+}

@@ -1,0 +1,146 @@
+import { FAULTS, PLACES } from '../knowledge/faults.ts'
+import type { Inference } from '../model/posterior.ts'
+import type { OutcomeTable } from './information.ts'
+import { normalBelow } from '../rules/normal.ts'
+
+/** A test's outcomes on one cylinder as a table over states. */
+export interface Outcomes {
+  readonly count: number
+  readonly table: OutcomeTable
+}
+
+/** Edges of the percentage at the reference tester between outcomes of a leakage test. */
+const PERCENT_EDGES = [7, 12, 18, 26, 40, 65]
+
+/** Leakage with listening: band of percent x where it is heard clearest (or nowhere). */
+export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: number; at: Float64Array; stopsWithSlackRockers: number; sealedByOil: number }) => number = (r) => r.total): Outcomes {
+  const { space } = inference
+  const { states, knowledge, ears } = space
+  const healthy = inference.healthyArea
+  const bands = PERCENT_EDGES.length + 1
+  const spots = PLACES.length + 1
+  const count = bands * spots
+  const memo = new Map<number, Float64Array>()
+  const compute = (rowIndex: number): Float64Array => {
+    const row = states.leaks[rowIndex]!
+    const left = areaLeft(row)
+    const part = row.total > 0 ? left / row.total : 1
+    const total = left + healthy
+    const percent = inference.evidence.percentAtReference(total)
+    const slope = inference.evidence.percentAtReference(total * 1.1) - percent
+    const sdLog = Math.hypot(0.6 * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
+    const sd = Math.hypot(knowledge.leakageTest.percentNoise.value, slope / 0.0953 * sdLog)
+    const heard = PLACES.map((place, p) => {
+      const area = row.at[p]! * part + (place === 'crankcase' ? healthy : 0) + knowledge.listening.seepage.value + knowledge.listening.elsewhere.value * (left - row.at[p]! * part)
+      return ears.chance(2, area) + ears.chance(3, area)
+    })
+    const spot = new Float64Array(spots)
+    let sum = 0
+    for (let p = 0; p <= PLACES.length; p++) {
+      let chance = p < PLACES.length ? heard[p]! : 1
+      heard.forEach((h, q) => { if (q !== p) chance *= 1 - h })
+      spot[p] = chance + 0.002
+      sum += spot[p]!
+    }
+    const out = new Float64Array(count)
+    let below = 0
+    for (let b = 0; b < bands; b++) {
+      const upTo = b < PERCENT_EDGES.length ? normalBelow((PERCENT_EDGES[b]! - percent) / sd) : 1
+      for (let p = 0; p < spots; p++) out[b * spots + p] = Math.max(0, upTo - below) * spot[p]! / sum
+      below = upTo
+    }
+    return out
+  }
+  return {
+    count,
+    table: (s, out) => {
+      const row = states.leakRow[s]!
+      let known = memo.get(row)
+      if (known === undefined) memo.set(row, (known = compute(row)))
+      out.set(known)
+    },
+  }
+}
+
+/** Rise with oil in eight bands beyond what the room of the oil makes. */
+export function wetOutcomes(inference: Inference): Outcomes {
+  const edges = [-0.04, 0.03, 0.08, 0.14, 0.22, 0.34, 0.5]
+  const { states, knowledge } = inference.space
+  return {
+    count: edges.length + 1,
+    table: (s, out) => {
+      const sd = Math.hypot(0.035, knowledge.oil.noise.value, states.sealedScatter[s]!)
+      bandsOf(edges, states.sealed[s]!, sd, out)
+    },
+  }
+}
+
+/** Dry pressure against its sisters, in ten bands of lost pressure. */
+export function dryOutcomes(inference: Inference): Outcomes {
+  const edges = [-0.06, 0.05, 0.09, 0.14, 0.22, 0.35, 0.55, 0.9, 1.5]
+  const { states, knowledge } = inference.space
+  return {
+    count: edges.length + 1,
+    table: (s, out) => bandsOf(edges, states.loss[s]!, Math.hypot(knowledge.noise.sisters.value, 0.015, states.scatter[s]!), out),
+  }
+}
+
+/** The same reading again: lower, the same, or higher, given that the first may have been a bad seat or a slip. */
+export function repeatOutcomes(inference: Inference, cylinder: number): Outcomes | null {
+  const dry = inference.gauge[cylinder]!.dry
+  if (dry === null) return null
+  const { states, knowledge } = inference.space
+  const { level } = inference
+  const read = dry[1]!
+  return {
+    count: 3,
+    table: (s, out) => {
+      const expected = level - states.loss[s]!
+      const variance = knowledge.noise.sisters.value ** 2 + states.scatter[s]! ** 2
+      let good = 0, all = 0
+      for (let i = 0; i < dry.length; i += 3) {
+        const v = dry[i + 2]! + variance
+        const density = dry[i]! * Math.exp(-0.5 * (expected - dry[i + 1]!) ** 2 / v) / Math.sqrt(v)
+        all += density
+        if (i === 0) good = density
+      }
+      const trust = all > 0 ? good / all : 1
+      const apart = expected - read
+      const same = trust + (1 - trust) * (Math.abs(apart) < 0.05 ? 0.8 : 0.05)
+      out[1] = same
+      out[2] = (1 - same) * (apart > 0 ? 0.9 : 0.1)
+      out[0] = (1 - same) * (apart > 0 ? 0.1 : 0.9)
+    },
+  }
+}
+
+/** Outcomes that depend on the own fault alone: chances by fault index (0 sound). */
+export function byFault(inference: Inference, chances: readonly (readonly number[])[]): Outcomes {
+  const { states } = inference.space
+  const count = chances[0]!.length
+  return {
+    count,
+    table: (s, out) => {
+      const first = chances[states.own[s]!]!
+      const second = states.second[s] === 0 ? first : chances[states.second[s]!]!
+      for (let o = 0; o < count; o++) out[o] = (first[o]! + second[o]!) / 2
+    },
+  }
+}
+
+/** Yes or no, with a chance that may depend on everything about the state. */
+export function yesNo(chance: (s: number) => number): Outcomes {
+  return { count: 2, table: (s, out) => { out[0] = chance(s); out[1] = 1 - out[0] } }
+}
+
+/** Index of a fault in labels and own states. */
+export const OWN_INDEX = Object.fromEntries(FAULTS.map((f, i) => [f, i + 1])) as Readonly<Record<(typeof FAULTS)[number], number>>
+
+function bandsOf(edges: readonly number[], mean: number, sd: number, out: Float64Array): void {
+  let below = 0
+  for (let b = 0; b <= edges.length; b++) {
+    const upTo = b < edges.length ? normalBelow((edges[b]! - mean) / sd) : 1
+    out[b] = Math.max(0, upTo - below)
+    below = upTo
+  }
+}

@@ -1,0 +1,40 @@
+import type { SuggestedTest } from '@evenbore/contract'
+
+const FIRST: Readonly<Record<string, string>> = {
+  'warm-up': 'warm the engine up, then ', 'run-engine': 'run the engine a few minutes, then ', 'swap-gauge': 'with another gauge, ',
+  'set-clearances': 'set the clearances, then ', 'swap-plug-and-lead': 'swap plug and lead, then ',
+}
+
+const SIGNS: Readonly<Record<string, string>> = {
+  'weak-by-hand': 'turn the engine by hand and feel each hump', 'bubbles-at-plug-thread': 'soap the plug thread', 'bubbles-at-joint': 'soap the head joint',
+  'better-with-other-plug-and-lead': 'swap plug and lead with a good cylinder', 'piston-low-at-top': 'measure piston height at the top',
+  'breather-smoke': 'look at the breather', 'oil-use-high': 'ask about oil use', 'smoke-white': 'look for white smoke', 'smoke-blue-throttle': 'look for blue smoke under throttle',
+  'water-in-oil': 'look at dipstick and filler for water', 'oil-in-water': 'look for oil in the header tank', 'spits-back': 'listen for spitting back',
+}
+
+/** One suggested test in a technician's words, without a full stop. */
+export function sayTest(test: SuggestedTest): string {
+  const where = test.cylinders === undefined ? '' : test.cylinders.length === 1 ? ` on cylinder ${test.cylinders[0]}` : ` on cylinders ${test.cylinders.join(', ')}`
+  const sentence = (test.first === undefined ? '' : FIRST[test.first]!) + nameOf(test) + where
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1)
+}
+
+function nameOf(test: SuggestedTest): string {
+  const again = test.repeat === true ? ' again' : ''
+  switch (test.test) {
+    case 'compression':
+      if (test.running === true) return 'running compression'
+      return `${test.wet === true ? 'wet' : 'dry'} compression${again}`
+    case 'leakage': return test.rockersSlack !== undefined ? 'leakage with the rockers slack' : `leakage${again}, listening at every point`
+    case 'plug': return 'read the plugs'
+    case 'clearance': return 'check the valve clearances'
+    case 'valve-lift': return 'measure the valve lift'
+    case 'power-balance': return 'power balance'
+    case 'vacuum': return 'vacuum gauge at idle'
+    case 'coolant-gas': return 'test the coolant for combustion gas'
+    case 'cooling-pressure': return 'put the cooling system under pressure'
+    case 'borescope': return 'borescope'
+    case 'cranking-current': return 'record the cranking current'
+    case 'observation': return SIGNS[test.code ?? ''] ?? `look for ${test.code}`
+  }
+}

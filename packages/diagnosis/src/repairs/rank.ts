@@ -1,0 +1,67 @@
+import type { Operation as OperationName, RepairOption } from '@evenbore/contract'
+import { CAUSES } from '../knowledge/causes.ts'
+import { FAULTS } from '../knowledge/faults.ts'
+import type { Operation } from '../knowledge/operations.ts'
+import type { Inference } from '../model/posterior.ts'
+import { operationMinutes, type EngineSize } from './minutes.ts'
+
+/** A thing that may be wrong: a cylinder, a bridge or the engine as a whole, with what it may be. */
+export interface Unit {
+  readonly cylinders: readonly number[]
+  readonly wrong: number
+  readonly by: ReadonlyMap<string, number>
+}
+
+/** Below this chance of being wrong a cylinder needs no repair. */
+const LEAST_WRONG = 0.25
+const MOST_OPTIONS = 8
+
+/** Units with enough chance of being wrong to think of a repair; cylinders 1-based. */
+export function suspects(inference: Inference): Unit[] {
+  const units: Unit[] = []
+  inference.own.forEach((own, i) => {
+    if (1 - own[0]! >= LEAST_WRONG) units.push({ cylinders: [i + 1], wrong: 1 - own[0]!, by: new Map(FAULTS.map((f, k) => [f as string, own[k + 1]!])) })
+  })
+  inference.evidence.gaskets.forEach((list, g) => inference.bridges[g]!.forEach((p, j) => {
+    if (p >= LEAST_WRONG) units.push({ cylinders: [list[j]! + 1, list[j + 1]! + 1], wrong: p, by: new Map([['gasket-between', p]]) })
+  }))
+  const none = inference.causes[CAUSES.indexOf('none')]!
+  if (1 - none >= 0.4) units.push({ cylinders: [], wrong: 1 - none, by: new Map(CAUSES.flatMap((c, e): [string, number][] => (c === 'none' ? [] : [[c, inference.causes[e]!]]))) })
+  return units
+}
+
+/**
+ * Operations in the order of probability of cure over cost (decision-theoretic troubleshooting: Heckerman, Breese and Rommelse 1995).
+ * `cures`: probability that all suspects are well afterwards, given that one of them is wrong.
+ */
+export function repairs(inference: Inference, size: EngineSize): RepairOption[] {
+  const units = suspects(inference)
+  if (units.length === 0) return []
+  const { operations } = inference.space.knowledge
+  const options: (RepairOption & { ratio: number })[] = []
+  for (const [name, { value }] of Object.entries(operations)) {
+    const helped = units.filter((u) => cureOf(value, u) > 0.02 * u.wrong)
+    if (helped.length === 0) continue
+    const cylinders = [...new Set(helped.flatMap((u) => u.cylinders))].sort((a, b) => a - b)
+    const cures = cureChance(value, units)
+    const expectedMinutes = operationMinutes(value, size, cylinders, inference.space.knowledge)
+    if (cures < 0.02) continue
+    options.push({ operation: name as OperationName, ...(cylinders.length > 0 ? { cylinders } : {}), cures, expectedMinutes, ratio: cures / expectedMinutes })
+  }
+  return options.sort((a, b) => b.ratio - a.ratio || a.operation.localeCompare(b.operation)).slice(0, MOST_OPTIONS).map(({ ratio: _, ...option }) => option)
+}
+
+function cureOf(operation: Operation, unit: Unit): number {
+  let sum = 0
+  for (const [what, p] of unit.by) sum += p * ((operation.cures as Readonly<Record<string, number>>)[what] ?? 0)
+  return sum
+}
+
+function cureChance(operation: Operation, units: readonly Unit[]): number {
+  let wellAfter = 1, wellBefore = 1
+  for (const unit of units) {
+    wellBefore *= 1 - unit.wrong
+    wellAfter *= Math.min(1, 1 - unit.wrong + cureOf(operation, unit))
+  }
+  return wellBefore >= 1 ? 0 : Math.min(1, Math.max(0, (wellAfter - wellBefore) / (1 - wellBefore)))
+}
