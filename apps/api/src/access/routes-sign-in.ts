@@ -1,8 +1,7 @@
-import { meSchema, myPreferencesSchema, ownerSetupSchema, passwordSchema, refreshSchema, signInSchema, tokensSchema } from '@evenbore/contract'
+import { type Actor, meSchema, myPreferencesSchema, ownerSetupSchema, passwordSchema, refreshSchema, signInSchema, tokensSchema } from '@evenbore/contract'
 import { z } from 'zod'
 import type { Config } from '../config.ts'
 import type { App } from '../platform/http/app.ts'
-import { personOf } from './actors.ts'
 import { answerSession, clearSession, refreshTokenOf } from './cookie.ts'
 import { readMe, setPreferences } from './me.ts'
 import { setUpOwner, wayBackIn } from './owner.ts'
@@ -94,7 +93,7 @@ export async function signInRoutes(app: App, config: Config): Promise<void> {
   })
 }
 
-function demandPerson(actor: Parameters<typeof personOf>[0]): string {
+function demandPerson(actor: Actor): string {
   if (actor.kind !== 'person') throw problem('not-allowed', 'This is for people who signed in with e-mail and password.')
   return actor.person
 }

@@ -1,10 +1,14 @@
 import { readFileSync } from 'node:fs'
-import type { Statement } from './database.ts'
 
 /**
- * A statement from its own file, read once at the start: `sqlFile('keep-reading', new URL('./sql/keep-reading.sql', import.meta.url))`.
- * The name is what PostgreSQL knows the prepared statement by, so each must be used once only.
+ * A statement kept in a file of its own beside its store: `sqlFile(import.meta.url, './sql/floor.sql')`.
+ * Read once, when the module is loaded; a line `--name` is replaced by the text that `parts` holds under that name.
  */
-export function sqlFile(name: string, file: URL): Statement {
-  return { name, text: readFileSync(file, 'utf8') }
+export function sqlFile(base: string, path: string, parts: Readonly<Record<string, string>> = {}): string {
+  return readFileSync(new URL(path, base), 'utf8').replace(/^ *--(\w+)$/gm, (line, name: string) => parts[name] ?? line)
+}
+
+/** A pattern for LIKE that finds `text` anywhere; its own signs for "anything" are taken as they stand. */
+export function anywhere(text: string): string {
+  return `%${text.replace(/[\\%_]/g, '\\$&')}%`
 }

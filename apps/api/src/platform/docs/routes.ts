@@ -1,6 +1,7 @@
 import { PROBLEMS, type ProblemCode } from '@evenbore/contract'
 import type { FastifyReply } from 'fastify'
 import type { App } from '../http/app.ts'
+import { problem } from '../problems/problem.ts'
 import { escaped, htmlPage, paragraph, STYLE } from './html.ts'
 import { PROBLEM_TEXTS } from './problem-texts.ts'
 import { referenceBody } from './reference.ts'
@@ -22,7 +23,7 @@ export async function documentation(app: App, { events, limits }: DocumentedList
   app.get('/docs/problems', hidden, (_, reply) => send(reply, 'Problems', problemList()))
   app.get('/docs/problems/:code', hidden, (request, reply) => {
     const code = (request.params as { code: string }).code as ProblemCode
-    if (!Object.hasOwn(PROBLEMS, code)) return app.answerUnknownPath(request, reply)
+    if (!Object.hasOwn(PROBLEMS, code)) throw problem('not-found', 'There is no problem type of that name.')
     const { when, do: what } = PROBLEM_TEXTS[code]
     return send(reply, PROBLEMS[code].title, `<p><code>/docs/problems/${code}</code>, status ${PROBLEMS[code].status}</p>${paragraph(when)}<h2>What to do</h2>${paragraph(what)}`)
   })

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import type { z } from 'zod'
 import { badField } from '../problems/problem.ts'
 
 /** A page of a list as it goes on the wire. */

@@ -27,3 +27,13 @@ export function expectedVersion(request: FastifyRequest): number {
 export function demandVersion(present: number, expected: number): void {
   if (present !== expected) throw problem('stale', `You edit version ${expected}; it is at version ${present} now. Read it again.`)
 }
+
+/**
+ * The row that an `UPDATE ... WHERE version = expected` changed; none means that somebody was faster.
+ * @throws problem `stale` (412)
+ */
+export function demandChanged<Row>(rows: readonly Row[]): Row {
+  const row = rows[0]
+  if (row === undefined) throw problem('stale', 'Somebody else changed this record meanwhile. Read it again.')
+  return row
+}

@@ -1,4 +1,4 @@
-import type { FastifySerializerCompiler } from 'fastify/types/schema.js'
+import type { FastifySerializerCompiler } from 'fastify'
 import { z } from 'zod'
 
 /**
