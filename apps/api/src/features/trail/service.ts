@@ -1,8 +1,8 @@
-import type { Actor, TrailKind } from '@evenbore/contract'
-import type { Transaction } from '../../platform/database/database.ts'
+import type { Actor, TrailCheck, TrailKind } from '@evenbore/contract'
+import type { Database, Transaction } from '../../platform/database/database.ts'
 import { newId } from '../../platform/ids.ts'
 import { canonicalText, trailActor } from './actor-text.ts'
-import { insertEntry } from './store.ts'
+import { checkTrails, insertEntry } from './store.ts'
 
 export { canonicalText, trailActor } from './actor-text.ts'
 
@@ -24,4 +24,9 @@ export type TrailEvent = {
 export async function appendTrail(tx: Transaction, event: TrailEvent): Promise<void> {
   const { engine, job = null, garage = null, kind, actor, body } = event
   await insertEntry(tx, { id: newId(), engine, job, garage, kind, actor: canonicalText(trailActor(actor)), body: canonicalText(body) })
+}
+
+/** Recomputes the hashes of every trail of the database; for the one who keeps it, who needs no permission. */
+export async function verifyTrails(database: Database): Promise<TrailCheck[]> {
+  return checkTrails(database, null)
 }
