@@ -1,47 +1,13 @@
 import type { Because, Case } from '@evenbore/contract'
-import { CAUSES } from '../knowledge/causes.ts'
-import { FAULTS } from '../knowledge/faults.ts'
 import type { Evidence } from '../model/evidence.ts'
 import type { Inference } from '../model/posterior.ts'
 import { decibans } from './decibans.ts'
 import { sayPrior, sayReading, sayTogether } from './sentences.ts'
+import { aboutOf, leadingTargets, probabilityOf } from './targets.ts'
 import { without } from './what-if.ts'
 
-/** What is explained: a fault of a cylinder, a bridge between two, or an engine-wide cause. */
-export type Target =
-  | { readonly kind: 'cylinder'; readonly cylinder: number; readonly fault: number }
-  | { readonly kind: 'bridge'; readonly gasket: number; readonly pair: number; readonly cylinders: [number, number] }
-  | { readonly kind: 'cause'; readonly cause: number }
-
-const LEAST_PROBABILITY = 0.15
-const MOST_TARGETS = 3
-/** Rows that say less than this are left out (a tenth of a deciban is a factor of 1.02). */
+/** Rows that say less than this are left out (half a deciban is a factor of 1.12). */
 const LEAST_DECIBANS = 0.5
-
-/** Leading faults, bridges and causes that need a reason, the likeliest first. */
-export function leadingTargets(inference: Inference): Target[] {
-  const found: { target: Target; probability: number }[] = []
-  inference.own.forEach((own, cylinder) => {
-    for (let f = 1; f < own.length; f++) {
-      if (own[f]! >= LEAST_PROBABILITY && own[f]! === Math.max(...own.subarray(1))) found.push({ target: { kind: 'cylinder', cylinder, fault: f }, probability: own[f]! })
-    }
-  })
-  inference.evidence.gaskets.forEach((list, gasket) => {
-    inference.bridges[gasket]!.forEach((probability, pair) => {
-      if (probability >= LEAST_PROBABILITY) found.push({ target: { kind: 'bridge', gasket, pair, cylinders: [list[pair]!, list[pair + 1]!] }, probability })
-    })
-  })
-  CAUSES.forEach((name, cause) => {
-    if (name !== 'none' && inference.causes[cause]! >= LEAST_PROBABILITY) found.push({ target: { kind: 'cause', cause }, probability: inference.causes[cause]! })
-  })
-  return found.sort((a, b) => b.probability - a.probability).slice(0, MOST_TARGETS).map((f) => f.target)
-}
-
-/** Probability of a target. */
-export function probabilityOf(inference: Inference, target: Target): number {
-  if (target.kind === 'cylinder') return inference.own[target.cylinder]![target.fault]!
-  return target.kind === 'bridge' ? inference.bridges[target.gasket]![target.pair]! : inference.causes[target.cause]!
-}
 
 /**
  * Decibans for each leading explanation: the prior, each group of repeated readings (odds with it over odds without), and what
@@ -57,11 +23,11 @@ export function because(given: Case, inference: Inference): Because[] {
   return targets.flatMap((target) => {
     const about = aboutOf(target)
     const now = probabilityOf(inference, target)
-    const prior = decibans(probabilityOf(before, target))
+    const prior = decibans(before(target))
     const rows: Because[] = [{ kind: 'prior', readings: [], ...about, decibans: prior, says: sayPrior(about) }]
     let sum = prior
     groups.forEach((group, g) => {
-      const value = clamp(decibans(now) - decibans(probabilityOf(less[g]!, target)))
+      const value = clamp(decibans(now) - decibans(less[g]!(target)))
       if (Math.abs(value) < LEAST_DECIBANS) return
       sum += value
       rows.push({ kind: 'reading', readings: group, ...about, decibans: value, says: sayReading(given, group, value, about) })
@@ -70,15 +36,6 @@ export function because(given: Case, inference: Inference): Because[] {
     if (all.size > 1 && Math.abs(rest) >= LEAST_DECIBANS) rows.push({ kind: 'together', readings: [...all].sort((a, b) => a - b), ...about, decibans: rest, says: sayTogether(rest) })
     return [rows[0]!, ...rows.slice(1).sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans))]
   })
-}
-
-/** How a target is named in the answer. */
-export type About = Pick<Because, 'cylinder' | 'cylinders' | 'fault' | 'cause'>
-
-function aboutOf(target: Target): About {
-  if (target.kind === 'cylinder') return { cylinder: target.cylinder + 1, fault: FAULTS[target.fault - 1]! }
-  if (target.kind === 'bridge') return { cylinders: [target.cylinders[0] + 1, target.cylinders[1] + 1], fault: 'gasket-between' }
-  return { cause: CAUSES[target.cause]! }
 }
 
 /** Reading numbers, repeats of one test on one cylinder together. */

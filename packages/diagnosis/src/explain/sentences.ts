@@ -1,5 +1,5 @@
 import type { Case, Reading } from '@evenbore/contract'
-import type { About } from './because.ts'
+import type { About } from './targets.ts'
 import { CAUSE_WORDS, FAULT_WORDS } from './words.ts'
 
 /** The thing explained, in words. */

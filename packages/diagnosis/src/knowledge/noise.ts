@@ -6,8 +6,8 @@ export const noise = {
   repeatability: entry(0.01, FROM_MEMORY, 'The same cylinder read twice differs by about 1 percent.'),
   lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
-  seatedBadly: entry({ chance: 0.025, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
-  anythingElse: entry({ chance: 0.012, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
+  seatedBadly: entry({ chance: 0.015, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
+  anythingElse: entry({ chance: 0.006, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
   crankingLossPerLeak: entry(92.6, ROUGH_CALCULATION, 'Loss of logarithmic pressure for each mm2 of leak per cm3 of displacement at 200 rpm (0.86 mm2 costs 18 percent on 400 cm3).'),
   unknownDisplacementCm3: entry(420, FROM_MEMORY, 'Displacement of one cylinder when bore and stroke are not known.'),
   additivePa: entry(6000, FROM_MEMORY, 'Smallest error of any compression gauge, as a standard deviation in pascal.'),
@@ -28,5 +28,6 @@ export const oil = {
   partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
   unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
+  unevenRoom: entry(0.3, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
   healthySeal: entry(0.025, FROM_MEMORY, 'Rise of a sound cylinder because oil seals its rings.'),
 } as const

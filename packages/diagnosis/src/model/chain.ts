@@ -2,67 +2,90 @@
 export interface ChainSums {
   /** The sum over all states of all cylinders and bridges of this gasket. */
   readonly total: Float64Array
-  /** For each cylinder in order: everything but its own readings, [bridge level at the cylinder * cells + cell]. */
-  readonly around: readonly Float64Array[]
-  /** For each neighbouring pair in order: the part of `total` with a bridge between them. */
-  readonly bridged: readonly Float64Array[]
+  /** forward[j][b]: cylinders before j summed out, a bridge of level b between j-1 and j, its chance included. */
+  readonly forward: readonly Float64Array[]
+  /** backward[j][b]: cylinders from j+1 on, given a bridge of level b between j and j+1, its chance not included. */
+  readonly backward: readonly Float64Array[]
 }
 
 /**
  * Forward-backward over the bridges of one gasket. `emissions[j]` holds the likelihood of cylinder j for each bridge level it
  * may feel ([level * cells + cell]); between neighbours stands a bridge of level b with chance `bridgePrior[b]`, b = 0 none; a
- * cylinder with bridges on both sides feels the greater.
+ * cylinder with bridges on both sides feels the greater. Levels are summed by running sums, so work grows with their number, not its square.
  */
 export function sumChain(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number): ChainSums {
   const n = emissions.length
   const levels = bridgePrior.length
-  // forward[j][b]: cylinders before j summed out, bridge of level b between j-1 and j (its chance included)
-  const forward = emissions.map(() => new Float64Array(levels * cells))
-  // backward[j][b]: cylinders from j+1 on, given a bridge of level b between j and j+1 (its chance not included)
-  const backward = emissions.map(() => new Float64Array(levels * cells))
+  const forward: Float64Array[] = [new Float64Array(levels * cells)]
   forward[0]!.fill(1, 0, cells)
   for (let j = 1; j < n; j++) {
-    const before = forward[j - 1]!, into = forward[j]!, own = emissions[j - 1]!
-    for (let right = 0; right < levels; right++) {
-      const chance = bridgePrior[right]!
-      for (let left = 0; left < (j === 1 ? 1 : levels); left++) {
-        const feltAt = Math.max(left, right) * cells, leftAt = left * cells, rightAt = right * cells
-        for (let k = 0; k < cells; k++) into[rightAt + k]! += chance * before[leftAt + k]! * own[feltAt + k]!
-      }
-    }
+    const into = through(forward[j - 1]!, emissions[j - 1]!, levels, cells, j === 1)
+    for (let b = 0; b < levels; b++) for (let k = b * cells; k < (b + 1) * cells; k++) into[k]! *= bridgePrior[b]!
+    forward.push(into)
   }
+  const backward: Float64Array[] = new Array(n)
+  backward[n - 1] = new Float64Array(levels * cells)
   backward[n - 1]!.fill(1, 0, cells)
   for (let j = n - 2; j >= 0; j--) {
-    const after = backward[j + 1]!, into = backward[j]!, own = emissions[j + 1]!
-    for (let left = 0; left < levels; left++) {
-      for (let right = 0; right < (j === n - 2 ? 1 : levels); right++) {
-        const chance = j === n - 2 ? 1 : bridgePrior[right]!
-        const feltAt = Math.max(left, right) * cells, leftAt = left * cells, rightAt = right * cells
-        for (let k = 0; k < cells; k++) into[leftAt + k]! += chance * after[rightAt + k]! * own[feltAt + k]!
-      }
-    }
+    const last = j === n - 2
+    const after = last ? backward[j + 1]! : backward[j + 1]!.slice()
+    if (!last) for (let b = 0; b < levels; b++) for (let k = b * cells; k < (b + 1) * cells; k++) after[k]! *= bridgePrior[b]!
+    backward[j] = through(after, emissions[j + 1]!, levels, cells, last)
   }
-  const around = emissions.map((_, j) => cavity(j, n, forward[j]!, backward[j]!, bridgePrior, cells))
   const total = new Float64Array(cells)
-  const first = emissions[0]!
-  for (let b = 0; b < levels; b++) for (let k = 0; k < cells; k++) total[k]! += around[0]![b * cells + k]! * first[b * cells + k]!
-  const bridged = emissions.slice(1).map((_, j) => {
-    const sum = new Float64Array(cells)
-    for (let b = 1; b < levels; b++) for (let k = 0; k < cells; k++) sum[k]! += forward[j + 1]![b * cells + k]! * backward[j]![b * cells + k]!
-    return sum
-  })
-  return { total, around, bridged }
+  const around = cavity(forward[n - 1]!, backward[n - 1]!, bridgePrior, cells, n === 1, true)
+  const last = emissions[n - 1]!
+  for (let b = 0; b < levels; b++) for (let k = 0; k < cells; k++) total[k]! += around[b * cells + k]! * last[b * cells + k]!
+  return { total, forward, backward }
 }
 
-function cavity(j: number, n: number, forward: Float64Array, backward: Float64Array, bridgePrior: Float64Array, cells: number): Float64Array {
-  const levels = bridgePrior.length
+/** out[b] = sum over a of into[a] own[max(a, b)]; `only`: only a = 0 can be. */
+function through(into: Float64Array, own: Float64Array, levels: number, cells: number, only: boolean): Float64Array {
   const out = new Float64Array(levels * cells)
-  for (let left = 0; left < (j === 0 ? 1 : levels); left++) {
-    for (let right = 0; right < (j === n - 1 ? 1 : levels); right++) {
-      const chance = j === n - 1 ? 1 : bridgePrior[right]!
-      const feltAt = Math.max(left, right) * cells, leftAt = left * cells, rightAt = right * cells
-      for (let k = 0; k < cells; k++) out[feltAt + k]! += chance * forward[leftAt + k]! * backward[rightAt + k]!
+  if (only) {
+    for (let b = 0; b < levels; b++) for (let k = 0; k < cells; k++) out[b * cells + k] = into[k]! * own[b * cells + k]!
+    return out
+  }
+  for (let k = 0; k < cells; k++) {
+    let above = 0
+    for (let a = levels - 1; a >= 0; a--) {
+      out[a * cells + k] = above
+      above += into[a * cells + k]! * own[a * cells + k]!
+    }
+    let upTo = 0
+    for (let b = 0; b < levels; b++) {
+      upTo += into[b * cells + k]!
+      out[b * cells + k]! += upTo * own[b * cells + k]!
     }
   }
+  return out
+}
+
+/** All but cylinder j's own readings, by the bridge level it feels. */
+export function around(sums: ChainSums, j: number, bridgePrior: Float64Array, cells: number): Float64Array {
+  return cavity(sums.forward[j]!, sums.backward[j]!, bridgePrior, cells, j === 0, j === sums.forward.length - 1)
+}
+
+function cavity(forward: Float64Array, backward: Float64Array, bridgePrior: Float64Array, cells: number, first: boolean, last: boolean): Float64Array {
+  const levels = bridgePrior.length
+  const out = new Float64Array(levels * cells)
+  for (let k = 0; k < cells; k++) {
+    let left = 0, right = 0
+    for (let b = 0; b < levels; b++) {
+      const f = first && b > 0 ? 0 : forward[b * cells + k]!
+      const g = last ? (b === 0 ? backward[k]! : 0) : bridgePrior[b]! * backward[b * cells + k]!
+      out[b * cells + k] = f * (right + g) + left * g
+      left += f
+      right += g
+    }
+  }
+  return out
+}
+
+/** The part of the total with a bridge between cylinders j and j+1. */
+export function bridged(sums: ChainSums, j: number, levels: number, cells: number): Float64Array {
+  const out = new Float64Array(cells)
+  const before = sums.forward[j + 1]!, after = sums.backward[j]!
+  for (let b = 1; b < levels; b++) for (let k = 0; k < cells; k++) out[k]! += before[b * cells + k]! * after[b * cells + k]!
   return out
 }

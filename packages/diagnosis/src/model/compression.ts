@@ -35,24 +35,16 @@ function upper(readings: readonly { logPa: number; variance: number }[]): { logP
   }
 }
 
-/** Likelihood of the dry readings for each (class, loss row, level): index (class * rows + row) * levels + m. */
+/** Likelihood of the dry readings for each (loss row, column): index row * columns + q. */
 export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
   const { dry } = gauge
   if (dry === null) return null
-  const levels = grid.levels.length
   const rows = states.lossRows.length
-  const table = new Float64Array(grid.classes.length * rows * levels)
-  for (let c = 0; c < grid.classes.length; c++) {
-    const sister = grid.classes[c]!.sisterVariance
-    if (c > 1 && sister === grid.classes[c - 1]!.sisterVariance) {
-      table.copyWithin(c * rows * levels, (c - 1) * rows * levels, c * rows * levels)
-      continue
-    }
-    for (let r = 0; r < rows; r++) {
-      const { mean, sd } = states.lossRows[r]!
-      const variance = sister + sd * sd
-      const at = (c * rows + r) * levels
-      for (let m = 0; m < levels; m++) table[at + m] = densityThrough(dry, grid.levels[m]! - mean, variance)
+  const table = new Float64Array(rows * grid.columns)
+  for (let r = 0; r < rows; r++) {
+    const { mean, sd } = states.lossRows[r]!
+    for (let q = 0; q < grid.columns; q++) {
+      table[r * grid.columns + q] = densityThrough(dry, grid.level[q]! - mean, grid.classes[grid.classOf[q]!]!.sisterVariance + sd * sd)
     }
   }
   return table
@@ -81,8 +73,7 @@ function riseLikelihood(
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
   const mean = room + kind.sealed + seal.mean
-  // the room that oil takes differs a little from cylinder to cylinder: it runs to one side, it is spat out
-  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + (0.3 * room) ** 2
+  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + (knowledge.oil.unevenRoom.value * room) ** 2
   const gap = rise.log - mean
   return (1 - 2 * low.chance - 2 * odd.chance) * normal(gap, variance) +
     low.chance * (normal(gap - low.shift, variance + low.spread ** 2) + normal(gap + low.shift, variance + low.spread ** 2)) +

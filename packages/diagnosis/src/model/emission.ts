@@ -3,7 +3,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
-import { leakSums } from './leakage.ts'
+import { leakSums, type PercentCurve } from './leakage.ts'
 import type { Ears } from './listening.ts'
 import { weighLooks, type Looks } from './looks.ts'
 import { OWN_COUNT, type StateSpace } from './states.ts'
@@ -14,7 +14,7 @@ export interface Workspace {
   readonly states: StateSpace
   readonly grid: Grid
   readonly ears: Ears
-  readonly curve: Float64Array
+  readonly curve: PercentCurve
   /** Groups of faults (bits) that some test of the whole engine answers to, by state. */
   readonly signature: Uint8Array
   /** Subsets of the groups in question: arrays below hold one block for each. */
@@ -23,14 +23,20 @@ export interface Workspace {
 
 /** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
 export interface Emission {
+  /** [loss row * columns + column] */
   readonly dry: Float64Array | null
+  /** [(class * seal rows + row) * rises + v] */
   readonly wet: Float64Array | null
-  /** [leakRow * leakCount + l] */
+  /** [leak row * leakCount + l], filled for the rows of live states */
   readonly leak: Float64Array | null
   readonly looks: Looks | null
-  readonly prior: Float64Array
-  /** [subset][bridge level * cells + cell], scaled to a largest value of one. */
+  /** Prior x looks of each state; 0 where the state cannot matter. */
+  readonly weight: Float64Array
+  /** States worth summing, in order. */
+  readonly live: Int32Array
+  /** [subset][bridge level * cells + cell], scaled to a largest value of one by `scale`. */
   readonly sums: readonly Float64Array[]
+  readonly scale: number
 }
 
 /** Prior of a cylinder's own state: sound, then each fault. */
@@ -48,99 +54,142 @@ export function ownPrior(cylinder: CylinderEvidence, knowledge: Knowledge): Floa
   return prior
 }
 
+/** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
+const PRUNE = 1e-7
+
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
 export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {
   const { states, grid, knowledge } = space
   const dry = dryTable(gauge, grid, states)
   const wet = wetTable(gauge, grid, states, knowledge)
   const looks = weighLooks(cylinder, states, knowledge)
+  const leaks = leakSums(index, cylinder, evidence, grid, knowledge, space.ears, space.curve)
   const prior = ownPrior(cylinder, knowledge)
-  const sums = leakSums(index, cylinder, evidence, grid, knowledge, space.ears, space.curve)
-  let leak: Float64Array | null = null
-  if (sums !== null) {
-    leak = new Float64Array(states.leaks.length * grid.leakCount)
-    for (let r = 0; r < states.leaks.length; r++) sums.fill(states.leaks[r]!, leak.subarray(r * grid.leakCount, (r + 1) * grid.leakCount))
-  }
+  const weight = new Float64Array(states.count)
+  for (let s = 0; s < states.count; s++) weight[s] = prior[states.own[s]!]! * states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
+  const bound = gaugeBounds(weight, dry, wet, space)
+  const leak = leaks === null ? null : new Float64Array(states.leaks.length * grid.leakCount)
+  if (leaks !== null && leak !== null) boundByLeaks(bound, leaks, leak, space)
+  let largest = 0
+  for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
+  const live: number[] = []
+  for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live.push(s)
   const levels = states.bridgePrior.length
-  const blocks = space.subsets.map(() => new Float64Array(levels * grid.cells))
-  const partial: Emission = { dry, wet, leak, looks, prior, sums: blocks }
-  const row = new Float64Array(grid.cells)
-  const bounds = stateBounds(partial, space)
-  const least = bounds.largest * PRUNE
-  for (let s = 0; s < states.count; s++) {
-    if (bounds.of[s]! < least) continue
-    fillState(s, partial, space, row)
-    const at = states.bridgeLevel[s]! * grid.cells
-    for (let k = 0; k < blocks.length; k++) {
-      if ((space.signature[s]! & space.subsets[k]!) !== 0) continue
-      const block = blocks[k]!
-      for (let cell = 0; cell < grid.cells; cell++) block[at + cell]! += row[cell]!
-    }
-  }
-  scaleToOne(blocks)
-  return partial
+  const sums = space.subsets.map(() => new Float64Array(levels * grid.cells))
+  const emission: Emission = { dry, wet, leak, looks, weight, live: Int32Array.from(live), sums, scale: 1 }
+  const inner = new Float64Array(grid.rises.length * grid.leakCount)
+  for (const s of live) addState(s, emission, space, sums, inner)
+  return { ...emission, scale: scaleToOne(sums) }
 }
 
-/** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-6. */
-const PRUNE = 1e-9
-
-function stateBounds(emission: Emission, space: Workspace): { of: Float64Array; largest: number } {
+/** Upper bounds of each state's contribution by prior, looks and gauge. */
+function gaugeBounds(weight: Float64Array, dry: Float64Array | null, wet: Float64Array | null, space: Workspace): Float64Array {
   const { states, grid } = space
-  const levels = grid.levels.length, rises = grid.rises.length
-  const dryMax = emission.dry === null ? null : rowMaxima(emission.dry, states.lossRows.length, levels)
-  const wetMax = emission.wet === null ? null : rowMaxima(emission.wet, states.sealRows.length, rises)
-  const leakMax = emission.leak === null ? null : rowMaxima(emission.leak, states.leaks.length, grid.leakCount)
-  const of = new Float64Array(states.count)
-  let largest = 0
+  const dryMax = dry === null ? null : rowMaxima(dry, states.lossRows.length, grid.columns)
+  const wetMax = wet === null ? null : rowMaxima(wet, states.sealRows.length, grid.rises.length)
+  const bound = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) {
-    let bound = emission.prior[states.own[s]!]! * states.weight[s]!
-    if (emission.looks !== null) bound *= emission.looks.both[s]!
-    if (dryMax !== null) bound *= dryMax[states.lossRow[s]!]!
-    if (wetMax !== null) bound *= wetMax[states.sealRow[s]!]!
-    if (leakMax !== null) bound *= leakMax[states.leakRow[s]!]!
-    of[s] = bound
-    if (bound > largest) largest = bound
+    bound[s] = weight[s]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
   }
-  return { of, largest }
+  return bound
+}
+
+/** Fills the leak likelihoods of the rows that can matter and tightens the bounds by them. */
+function boundByLeaks(bound: Float64Array, leaks: NonNullable<ReturnType<typeof leakSums>>, leak: Float64Array, space: Workspace): void {
+  const { states, grid } = space
+  const rowMost = new Float64Array(states.leaks.length)
+  for (let s = 0; s < states.count; s++) {
+    const r = states.leakRow[s]!
+    if (bound[s]! > rowMost[r]!) rowMost[r] = bound[s]!
+  }
+  const order = Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
+  const rowLeak = new Float64Array(states.leaks.length)
+  let best = 0
+  for (const r of order) {
+    if (rowMost[r]! * leaks.atMost < best * PRUNE) break
+    leaks.fill(states.leaks[r]!, leak, r * grid.leakCount)
+    let most = 0
+    for (let l = 0; l < grid.leakCount; l++) if (leak[r * grid.leakCount + l]! > most) most = leak[r * grid.leakCount + l]!
+    rowLeak[r] = most
+    if (rowMost[r]! * most > best) best = rowMost[r]! * most
+  }
+  for (let s = 0; s < states.count; s++) bound[s]! *= rowLeak[states.leakRow[s]!]!
 }
 
 /** Largest value of each row over all classes: tables are [class][row][width] or [row][width]. */
 function rowMaxima(table: Float64Array, rows: number, width: number): Float64Array {
   const maxima = new Float64Array(rows)
-  for (let i = 0; i < table.length; i++) {
-    const row = Math.floor(i / width) % rows
-    if (table[i]! > maxima[row]!) maxima[row] = table[i]!
+  for (let start = 0, row = 0; start < table.length; start += width, row = row + 1 === rows ? 0 : row + 1) {
+    for (let i = start; i < start + width; i++) if (table[i]! > maxima[row]!) maxima[row] = table[i]!
   }
   return maxima
 }
 
-/** Writes prior x likelihood of one state over all cells into `out`. */
-export function fillState(s: number, emission: Emission, space: Workspace, out: Float64Array): void {
+/** Product of the wet and leak likelihoods of a state over (rise, healthy leak) of one class; returns how many. */
+function fillInner(s: number, c: number, emission: Emission, space: Workspace, inner: Float64Array): number {
   const { states, grid } = space
-  const levels = grid.levels.length, rises = grid.rises.length, leaks = grid.leakCount
-  let weight = emission.prior[states.own[s]!]! * states.weight[s]!
-  if (emission.looks !== null) weight *= emission.looks.both[s]!
-  const leakAt = states.leakRow[s]! * leaks
-  for (let c = 0; c < grid.classes.length; c++) {
-    const dryAt = (c * states.lossRows.length + states.lossRow[s]!) * levels
-    const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * rises
-    const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
-    for (let m = 0; m < levels; m++) {
-      const byLevel = emission.dry === null ? weight : weight * emission.dry[dryAt + m]!
-      for (let v = 0; v < rises; v++) {
-        const byRise = emission.wet === null ? byLevel : byLevel * emission.wet[wetAt + v]!
-        const at = ((c * levels + m) * rises + v) * leaks
-        if (emission.leak === null) for (let l = from; l < to; l++) out[at + l] = byRise
-        else for (let l = from; l < to; l++) out[at + l] = byRise * emission.leak[leakAt + l]!
-      }
+  const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
+  const leakAt = states.leakRow[s]! * grid.leakCount
+  const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
+  let at = 0
+  for (let v = 0; v < grid.rises.length; v++) {
+    const wet = emission.wet === null ? 1 : emission.wet[wetAt + v]!
+    if (emission.leak === null) for (let l = from; l < to; l++) inner[at++] = wet
+    else for (let l = from; l < to; l++) inner[at++] = wet * emission.leak[leakAt + l]!
+  }
+  return at
+}
+
+function addState(s: number, emission: Emission, space: Workspace, sums: readonly Float64Array[], inner: Float64Array): void {
+  const { states, grid, subsets, signature } = space
+  const base = states.bridgeLevel[s]! * grid.cells
+  const dryAt = states.lossRow[s]! * grid.columns
+  const weight = emission.weight[s]!
+  let filled = -1, count = 0
+  for (let q = 0; q < grid.columns; q++) {
+    const factor = emission.dry === null ? weight : weight * emission.dry[dryAt + q]!
+    if (factor === 0) continue
+    const c = grid.classOf[q]!
+    if (c !== filled) {
+      count = fillInner(s, c, emission, space, inner)
+      filled = c
+    }
+    const at = base + grid.offset[q]!
+    for (let k = 0; k < sums.length; k++) {
+      if ((signature[s]! & subsets[k]!) !== 0) continue
+      const block = sums[k]!
+      for (let i = 0; i < count; i++) block[at + i]! += factor * inner[i]!
     }
   }
 }
 
-function scaleToOne(blocks: readonly Float64Array[]): void {
+/** Sum over the cells of prior x likelihood of a state x `around`, which holds all else ([bridge level * cells + cell]). */
+export function weighState(s: number, emission: Emission, space: Workspace, around: Float64Array, inner: Float64Array): number {
+  const { states, grid } = space
+  const base = states.bridgeLevel[s]! * grid.cells
+  const dryAt = states.lossRow[s]! * grid.columns
+  let filled = -1, count = 0, total = 0
+  for (let q = 0; q < grid.columns; q++) {
+    const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
+    if (factor === 0) continue
+    const c = grid.classOf[q]!
+    if (c !== filled) {
+      count = fillInner(s, c, emission, space, inner)
+      filled = c
+    }
+    const at = base + grid.offset[q]!
+    let sum = 0
+    for (let i = 0; i < count; i++) sum += around[at + i]! * inner[i]!
+    total += factor * sum
+  }
+  return total * emission.weight[s]! * emission.scale
+}
+
+function scaleToOne(blocks: readonly Float64Array[]): number {
   let most = 0
   for (const block of blocks) for (let i = 0; i < block.length; i++) if (block[i]! > most) most = block[i]!
-  if (most <= 0) return
+  if (!(most > 0)) return 1
   const scale = 1 / most
   for (const block of blocks) for (let i = 0; i < block.length; i++) block[i]! *= scale
+  return scale
 }

@@ -1,4 +1,5 @@
-import { CAUSES } from '../knowledge/causes.ts'
+import { CAUSES, type Cause } from '../knowledge/causes.ts'
+import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densityThrough, type Mixture } from './mixture.ts'
 import type { Evidence } from './evidence.ts'
@@ -13,13 +14,16 @@ export interface EngineClass {
 }
 
 /**
- * The cells of the common unknowns: class of engine x level m (logarithm of the healthy reading) x rise v by the room oil
- * takes x healthy leak. Cell index = ((class * levels + m) * rises + v) * leaks + l. `prior[cause]` sums to the prior of
- * that cause over the classes it may have.
+ * The cells of the common unknowns. A column q is a class of engine with a common level m (logarithm of the healthy reading);
+ * within it stand the rise v by the room that oil takes and the healthy leak l of that class:
+ * cell = offset[q] + v * width(class) + (l - leakFrom[class]). `prior[cause]` sums to the prior of that cause.
  */
 export interface Grid {
   readonly classes: readonly EngineClass[]
-  readonly levels: Float64Array
+  readonly columns: number
+  readonly classOf: Uint8Array
+  readonly level: Float64Array
+  readonly offset: Int32Array
   readonly rises: Float64Array
   /** Healthy leak area in mm2 for each l, and the part of that grid each class can have: l from `leakFrom[c]` to below `leakTo[c]`. */
   readonly healthyAreas: Float64Array
@@ -37,38 +41,50 @@ export interface GaugeEvidence {
   readonly rise: { readonly log: number; readonly variance: number; readonly expected: { readonly mean: number; readonly spread: number } } | null
 }
 
-const KEEP_NATS = 16
+/** Columns this many nats below the best cannot come back into play. */
+const KEEP_NATS = 13
 /** Step of the healthy leak in its logarithm: below the scatter of sisters with the gauge's error. */
-const LEAK_STEP = 0.35
+const LEAK_STEP = 0.4
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
   const classes = engineClasses(knowledge)
   const causes = causePriors(evidence, knowledge)
-  const levels = layLevels(evidence, gauge, states, knowledge, causes, refine)
-  const rises = layRises(gauge, states, knowledge, refine)
+  const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
+  const rises = layRises(gauge, knowledge, refine)
   const anyLeak = evidence.cylinders.some((c) => c.leakage.length > 0)
   const leak = healthyLeaks(states, knowledge, classes, anyLeak, refine)
-  const leakCount = leak.areas.length
-  const cells = classes.length * levels.points.length * rises.points.length * leakCount
+  const count = columns.level.length
+  const offset = new Int32Array(count)
+  let cells = 0
+  for (let q = 0; q < count; q++) {
+    offset[q] = cells
+    const c = columns.classOf[q]!
+    cells += rises.points.length * (leak.to[c]! - leak.from[c]!)
+  }
   const prior = CAUSES.map((cause, e) => {
     const array = new Float64Array(cells)
-    classes.forEach((_, c) => {
-      const share = cause === 'worn-evenly' ? (c === 0 ? 0 : knowledge.wornEvenly.weights.value[c - 1]!) : c === 0 ? 1 : 0
-      if (share === 0) return
-      for (let m = 0; m < levels.points.length; m++) {
-        for (let v = 0; v < rises.points.length; v++) {
-          for (let l = leak.from[c]!; l < leak.to[c]!; l++) {
-            array[((c * levels.points.length + m) * rises.points.length + v) * leakCount + l] =
-              causes[e]!.prior * share * levelDensity(levels.points[m]!, causes[e]!, classes[c]!, evidence, knowledge) * levels.step *
-              rises.weights[v]! * leak.weights[c]![l]!
-          }
-        }
+    for (let q = 0; q < count; q++) {
+      const c = columns.classOf[q]!
+      const share = classShare(cause, c, knowledge)
+      if (share === 0) continue
+      const density = causes[e]!.prior * share * columns.step * levelDensity(columns.level[q]!, causes[e]!, classes[c]!, evidence, knowledge)
+      const width = leak.to[c]! - leak.from[c]!
+      for (let v = 0; v < rises.points.length; v++) {
+        for (let l = 0; l < width; l++) array[offset[q]! + v * width + l] = density * rises.weights[v]! * leak.weights[c]![leak.from[c]! + l]!
       }
-    })
+    }
     return array
   })
-  return { classes, levels: levels.points, rises: rises.points, healthyAreas: leak.areas, leakCount, leakFrom: leak.from, leakTo: leak.to, cells, prior }
+  return {
+    classes, columns: count, classOf: columns.classOf, level: columns.level, offset, rises: rises.points,
+    healthyAreas: leak.areas, leakCount: leak.areas.length, leakFrom: leak.from, leakTo: leak.to, cells, prior,
+  }
+}
+
+function classShare(cause: Cause, c: number, knowledge: Knowledge): number {
+  if (cause !== 'worn-evenly') return c === 0 ? 1 : 0
+  return c === 0 ? 0 : knowledge.wornEvenly.weights.value[c - 1]!
 }
 
 function engineClasses(knowledge: Knowledge): EngineClass[] {
@@ -104,113 +120,94 @@ function levelDensity(m: number, cause: CausePrior, kind: EngineClass, evidence:
   return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance)
 }
 
-function layLevels(
-  evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, causes: readonly CausePrior[], refine: number,
-): { points: Float64Array; step: number } {
-  const read = gauge.filter((g) => g.dry !== null)
-  if (read.length === 0) return { points: Float64Array.of(evidence.expected.logPa), step: 1 }
-  const noise = knowledge.noise
-  const scatter = Math.sqrt(noise.sisters.value ** 2 + noise.repeatability.value ** 2)
-  const step = 0.9 * scatter / Math.sqrt(read.length) / refine
+interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; readonly step: number }
+
+function layColumns(
+  evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
+  classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
+): Columns {
+  const read = gauge.filter((g) => g.dry !== null).map((g) => g.dry!)
+  if (read.length === 0) {
+    const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
+    return { classOf: Uint8Array.from(classes, (_, c) => c), level, step: 2.5 * evidence.expected.spread }
+  }
+  const { sisters, repeatability } = knowledge.noise
+  const step = LEVEL_STEP * Math.hypot(sisters.value, repeatability.value) / Math.sqrt(read.length) / refine
   const deepest = Math.max(0, ...knowledge.wornEvenly.losses.value)
   const widest = Math.max(...causes.map((c) => Math.hypot(c.spread, evidence.expected.spread)))
-  const low = evidence.expected.logPa - 4 * widest - deepest
-  const high = evidence.expected.logPa + 4 * widest
-  const highest = Math.max(...read.map((g) => g.dry![1]!))
-  const from = Math.min(low, highest - 0.1)
-  const to = Math.max(high, highest + 0.1)
-  const coarse = 0.03
-  const count = Math.ceil((to - from) / coarse) + 1
-  const score = new Float64Array(count)
-  const singles = marginalLosses(states)
-  let best = -Infinity
-  for (let i = 0; i < count; i++) {
-    const m = from + i * coarse
-    let sum = Math.log(widestPrior(m, causes, evidence, knowledge) + 1e-12)
-    for (const g of read) {
-      let p = 0
-      for (let r = 0; r < singles.loss.length; r++) {
-        p += singles.weight[r]! * densityThrough(g.dry!, m - singles.loss[r]!, noise.sisters.value ** 2 + singles.scatter[r]! ** 2 + coarse ** 2 / 4)
-      }
-      sum += Math.log(p + 1e-30)
-    }
-    score[i] = sum
-    if (sum > best) best = sum
-  }
-  let first = count, last = 0
-  for (let i = 0; i < count; i++) {
-    if (score[i]! > best - KEEP_NATS) {
-      first = Math.min(first, i)
-      last = Math.max(last, i)
+  const highest = Math.max(...read.map((mixture) => mixture[1]!))
+  const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
+  const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
+  const shapes = marginalLosses(states, knowledge)
+  const rough = new Float64Array(Math.ceil((to - from) / COARSE) + 1)
+  for (let i = 0; i < rough.length; i++) rough[i] = logReadings(read, from + i * COARSE, shapes, sisters.value ** 2 + COARSE ** 2 / 4)
+  const priorAt = (m: number, c: number): number => CAUSES.reduce((sum, cause, e) =>
+    sum + causes[e]!.prior * classShare(cause, c, knowledge) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
+  const kept: { c: number; first: number; last: number }[] = []
+  const scores = classes.map((_, c) => rough.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
+  const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
+  scores.forEach((score, c) => {
+    const first = score.findIndex((s) => s > best - KEEP_NATS)
+    if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > best - KEEP_NATS) })
+  })
+  const classOf: number[] = [], level: number[] = []
+  for (const { c, first, last } of kept) {
+    const count = Math.max(3, Math.ceil((last - first + 1) * COARSE / step))
+    for (let i = 0; i < count; i++) {
+      classOf.push(c)
+      level.push(from + (first - 0.5) * COARSE + (i + 0.5) * step)
     }
   }
-  const start = from + (first - 0.5) * coarse
-  const points = Math.max(3, Math.ceil((last - first + 1) * coarse / step))
-  return { points: Float64Array.from({ length: points }, (_, i) => start + (i + 0.5) * step), step }
+  return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), step }
 }
 
-function widestPrior(m: number, causes: readonly CausePrior[], evidence: Evidence, knowledge: Knowledge): number {
+/** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-6. */
+const LEVEL_STEP = 1.1
+/** Step of the first search for where the level can lie. */
+const COARSE = 0.025
+
+/** Logarithm of the dry readings' likelihood at a level, each cylinder's own state summed out roughly. */
+function logReadings(read: readonly Mixture[], m: number, shapes: Shapes, variance: number): number {
   let sum = 0
-  const plain = { commonLoss: 0, sisterVariance: 0, sealed: 0, sealedVariance: 0 }
-  for (let e = 0; e < causes.length; e++) {
-    if (CAUSES[e] !== 'worn-evenly') sum += causes[e]!.prior * levelDensity(m, causes[e]!, plain, evidence, knowledge)
-    else for (const loss of knowledge.wornEvenly.losses.value) sum += causes[e]!.prior * levelDensity(m, causes[e]!, { ...plain, commonLoss: loss }, evidence, knowledge) / 3
+  for (const mixture of read) {
+    let p = 1e-30
+    for (let r = 0; r < shapes.loss.length; r++) p += shapes.weight[r]! * densityThrough(mixture, m - shapes.loss[r]!, variance + shapes.variance[r]!)
+    sum += Math.log(p)
   }
   return sum
 }
 
+interface Shapes { readonly loss: Float64Array; readonly weight: Float64Array; readonly variance: Float64Array }
+
 /** Distribution of losses over all single states, faults by their prior: enough to see where the level can lie. */
-function marginalLosses(states: StateSpace): { loss: number[]; weight: number[]; scatter: number[] } {
-  const byLoss = new Map<number, { weight: number; scatter: number }>()
+function marginalLosses(states: StateSpace, knowledge: Knowledge): Shapes {
+  const weights = new Float64Array(states.lossRows.length)
+  const faulty = knowledge.population.faultyCylinder.value
   for (let s = 0; s < states.count; s++) {
     if (states.bridgeLevel[s] !== 0 || states.second[s] !== 0) continue
-    const w = states.own[s] === 0 ? 0.85 : 0.01 * states.weight[s]!
-    const at = byLoss.get(states.loss[s]!)
-    if (at) at.weight += w
-    else byLoss.set(states.loss[s]!, { weight: w, scatter: states.scatter[s]! })
+    weights[states.lossRow[s]!]! += states.own[s] === 0 ? 1 - faulty : faulty * states.weight[s]! / FAULTS.length
   }
-  return { loss: [...byLoss.keys()], weight: [...byLoss.values()].map((v) => v.weight), scatter: [...byLoss.values()].map((v) => v.scatter) }
+  const rows = Array.from(weights.keys()).filter((r) => weights[r]! > 0)
+  return {
+    loss: Float64Array.from(rows, (r) => states.lossRows[r]!.mean), weight: Float64Array.from(rows, (r) => weights[r]!),
+    variance: Float64Array.from(rows, (r) => states.lossRows[r]!.sd ** 2),
+  }
 }
 
-function layRises(gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine: number): { points: Float64Array; weights: Float64Array } {
-  const wet = gauge.filter((g) => g.rise !== null)
+/** Rises by the room oil takes: one number common to the engine, from nothing to three standard deviations above its mean. */
+function layRises(gauge: readonly GaugeEvidence[], knowledge: Knowledge, refine: number): { points: Float64Array; weights: Float64Array } {
+  const wet = gauge.flatMap((g) => (g.rise === null ? [] : [g.rise]))
   if (wet.length === 0) return { points: Float64Array.of(0), weights: Float64Array.of(1) }
-  const prior = wet[0]!.rise!.expected
-  const step = 0.9 * Math.sqrt(knowledge.oil.noise.value ** 2 + 0.02 ** 2) / Math.sqrt(Math.min(4, wet.length)) / refine
-  // the part that stays is between nothing and all of it: cut the normal at zero
-  const from = Math.max(0, prior.mean - 3 * prior.spread)
-  const count = Math.max(3, Math.ceil((prior.mean + 3 * prior.spread - from) / step))
-  const all = Array.from({ length: count }, (_, i) => from + (i + 0.5) * step)
-  const seals = marginalSeals(states)
-  const worn = knowledge.wornEvenly
-  const scores = all.map((v) => {
-    let sum = -0.5 * ((v - prior.mean) / prior.spread) ** 2
-    for (const g of wet) {
-      const { log, variance, expected } = g.rise!
-      const center = v + expected.mean - prior.mean
-      let p = 1e-4
-      for (let r = 0; r < seals.length; r++) {
-        for (let c = 0; c <= worn.losses.value.length; c++) {
-          const extra = knowledge.oil.healthySeal.value + (c === 0 ? 0 : worn.sealedByOil.value.mean * worn.losses.value[c - 1]!)
-          const z = log - center - extra - seals[r]!
-          p += 0.05 * Math.exp(-0.5 * z * z / (variance + 0.003))
-        }
-      }
-      sum += Math.log(p)
-    }
-    return sum
-  })
-  const best = Math.max(...scores)
-  const points = all.filter((_, i) => scores[i]! > best - KEEP_NATS / 2)
-  const weights = points.map((v) => Math.exp(-0.5 * ((v - prior.mean) / prior.spread) ** 2))
-  const total = all.reduce((s, v) => s + Math.exp(-0.5 * ((v - prior.mean) / prior.spread) ** 2), 0)
-  return { points: Float64Array.from(points), weights: Float64Array.from(weights, (w) => w / total) }
-}
-
-function marginalSeals(states: StateSpace): number[] {
-  const seen = new Set<number>()
-  for (let s = 0; s < states.count; s++) if (states.bridgeLevel[s] === 0 && states.second[s] === 0) seen.add(Math.round(states.sealed[s]! * 50) / 50)
-  return [...seen].filter((v) => v < 1)
+  const { mean, spread } = wet[0]!.expected
+  const scatter = Math.sqrt(wet[0]!.variance + (knowledge.oil.unevenRoom.value * mean) ** 2)
+  const step = Math.min(0.8 * spread, LEVEL_STEP * scatter / Math.sqrt(Math.min(6, wet.length))) / refine
+  // the part of the oil that stays lies between none and all: the normal is cut at zero
+  const from = Math.max(0, mean - 2.6 * spread)
+  const count = Math.max(3, Math.ceil((mean + 2.6 * spread - from) / step))
+  const points = Float64Array.from({ length: count }, (_, i) => from + (i + 0.5) * step)
+  const weights = points.map((v) => Math.exp(-0.5 * ((v - mean) / spread) ** 2))
+  const total = weights.reduce((sum, w) => sum + w, 0)
+  return { points, weights: weights.map((w) => w / total) }
 }
 
 function healthyLeaks(

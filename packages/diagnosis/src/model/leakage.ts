@@ -5,51 +5,58 @@ import type { Grid } from './grid.ts'
 import { PLACE_INDEX, type Ears } from './listening.ts'
 import type { LeakRow } from './states.ts'
 
-const CURVE_POINTS = 128
-const CURVE_FROM = Math.log(0.01)
-const CURVE_TO = Math.log(60)
+const CURVE_POINTS = 512
+/** The curve is tabulated over area / (area + HALF). */
+const HALF = 0.8
 
-/** Percentage at the reference tester over the logarithm of leak area, as a table. */
-export function tabulatePercent(evidence: Evidence): Float64Array {
-  return Float64Array.from({ length: CURVE_POINTS }, (_, i) =>
-    evidence.percentAtReference(Math.exp(CURVE_FROM + (CURVE_TO - CURVE_FROM) * i / (CURVE_POINTS - 1))))
+/** Percentage at the reference tester, and its rise for a relative change of area, tabulated over the leak area. */
+export interface PercentCurve {
+  readonly percent: Float64Array
+  readonly slope: Float64Array
 }
 
-function lookUp(curve: Float64Array, x: number): { percent: number; slope: number } {
-  const scale = (CURVE_POINTS - 1) / (CURVE_TO - CURVE_FROM)
-  const t = Math.min(CURVE_POINTS - 1.000001, Math.max(0, (x - CURVE_FROM) * scale))
-  const i = Math.floor(t)
-  const low = curve[i]!, high = curve[i + 1]!
-  return { percent: low + (high - low) * (t - i), slope: (high - low) * scale }
+const curves = new Map<string, PercentCurve>()
+
+/** Tabulates the reference tester; `key` names the tester so that the table is made once. */
+export function tabulatePercent(evidence: Evidence): PercentCurve {
+  const key = String(evidence.percentAtReference(1))
+  let curve = curves.get(key)
+  if (curve === undefined) {
+    const area = (i: number): number => HALF * i / (CURVE_POINTS - i)
+    const at = (a: number): number => (Number.isFinite(a) ? evidence.percentAtReference(a) : 100)
+    curve = {
+      percent: Float64Array.from({ length: CURVE_POINTS + 1 }, (_, i) => at(area(i))),
+      slope: Float64Array.from({ length: CURVE_POINTS + 1 }, (_, i) => (i === 0 || i === CURVE_POINTS ? 0 : (at(area(i) * 1.01) - at(area(i) * 0.99)) / 0.02)),
+    }
+    if (curves.size > 8) curves.clear()
+    curves.set(key, curve)
+  }
+  return curve
 }
 
 /** Leakage readings of a cylinder, ready for the sum over states. */
 export interface LeakSums {
   /** Fills `out` (by healthy leak) with the likelihood of all leakage readings for a state. */
-  fill(row: LeakRow, out: Float64Array): void
+  fill(row: LeakRow, out: Float64Array, at: number): void
+  /** No state can make the readings likelier than this. */
+  readonly atMost: number
 }
 
 /** Prepares the leakage evidence of cylinder `index`; null when there is none. */
 export function leakSums(
-  index: number, cylinder: CylinderEvidence, evidence: Evidence, grid: Grid, knowledge: Knowledge, ears: Ears, curve: Float64Array,
+  index: number, cylinder: CylinderEvidence, evidence: Evidence, grid: Grid, knowledge: Knowledge, ears: Ears, curve: PercentCurve,
 ): LeakSums | null {
   if (cylinder.leakage.length === 0) return null
-  const groups = groupRepeats(cylinder.leakage)
-  const listen = listener(index, evidence, knowledge, ears)
+  const groups = groupRepeats(cylinder.leakage, knowledge)
+  const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears)))
   return {
-    fill(row, out) {
-      for (let l = 0; l < grid.leakCount; l++) {
-        const healthy = grid.healthyAreas[l]!
-        let product = 1
-        for (const group of groups) {
-          product *= percentLikelihood(group, row, healthy, knowledge, curve)
-          for (const one of group.readings) {
-            const heard = listen(one, row, healthy)
-            product *= group.tempering === 1 ? heard : heard ** (1 / group.tempering)
-          }
-        }
-        out[l] = product
-      }
+    atMost: groups.reduce((product, g) => product * (g.percent === null ? 1 : 1 / Math.sqrt(2 * Math.PI * g.noise)), 1),
+    fill(row, out, at) {
+      for (let l = 0; l < grid.leakCount; l++) out[at + l] = 1
+      groups.forEach((group, g) => {
+        if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, out, at)
+        for (const listen of listeners[g]!) listen(row, grid.healthyAreas, out, at)
+      })
     },
   }
 }
@@ -57,14 +64,15 @@ export function leakSums(
 interface RepeatGroup {
   readonly readings: readonly LeakageEvidence[]
   readonly percent: number | null
-  readonly count: number
+  /** Variance of the mean percentage by the gauges. */
+  readonly noise: number
   /** Listening again to the same hiss is only partly new. */
   readonly tempering: number
   readonly wet: boolean
   readonly slack: boolean
 }
 
-function groupRepeats(readings: readonly LeakageEvidence[]): RepeatGroup[] {
+function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge): RepeatGroup[] {
   const groups = new Map<string, LeakageEvidence[]>()
   for (const r of readings) {
     const key = `${r.wet}${r.rockersSlack}`
@@ -74,47 +82,67 @@ function groupRepeats(readings: readonly LeakageEvidence[]): RepeatGroup[] {
     const percents = list.map((r) => r.percentAtReference).filter((p): p is number => p !== null)
     const heard = list.filter((r) => Object.keys(r.heard).length > 0).length
     return {
-      readings: list, count: percents.length, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
+      readings: list, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
+      noise: knowledge.leakageTest.percentNoise.value ** 2 / Math.max(1, percents.length) + 0.25,
       percent: percents.length === 0 ? null : percents.reduce((s, p) => s + p, 0) / percents.length,
-      tempering: heard <= 1 ? 1 : heard / (1 + 0.3 * (heard - 1)),
+      tempering: heard <= 1 ? 1 : (1 + 0.3 * (heard - 1)) / heard,
     }
   })
 }
 
-function percentLikelihood(group: RepeatGroup, row: LeakRow, healthy: number, knowledge: Knowledge, curve: Float64Array): number {
-  if (group.percent === null) return 1
-  const { sisters, percentNoise, areaDispersion, anythingElse } = knowledge.leakageTest
+/** Part of the healthy leak past the rings that remains when oil is in. */
+const HEALTHY_WHEN_WET = 0.6
+
+function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Array, knowledge: Knowledge, curve: PercentCurve, out: Float64Array, at: number): void {
+  const { sisters, areaDispersion, anythingElse } = knowledge.leakageTest
   const own = Math.max(0, row.total - (group.slack ? row.stopsWithSlackRockers : 0) - (group.wet ? row.sealedByOil : 0))
-  const ringsNow = group.wet ? 0.6 * healthy : healthy
-  const total = own + ringsNow
-  const sdLog = Math.hypot(sisters.value * ringsNow, areaDispersion.value * own) / total
-  const { percent, slope } = lookUp(curve, Math.log(total))
-  const noise = percentNoise.value ** 2 / group.count + 0.25
-  const variance = noise + (slope * sdLog) ** 2
-  const gap = group.percent - percent
-  return (1 - anythingElse.value) * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance) + anythingElse.value / 100
+  const ownVariance = (areaDispersion.value * own) ** 2
+  const odd = anythingElse.value
+  for (let l = 0; l < healthyAreas.length; l++) {
+    const rings = group.wet ? HEALTHY_WHEN_WET * healthyAreas[l]! : healthyAreas[l]!
+    const total = own + rings
+    const x = CURVE_POINTS * total / (total + HALF)
+    const i = x >= CURVE_POINTS ? CURVE_POINTS - 1 : Math.floor(x)
+    const f = x - i
+    const percent = curve.percent[i]! + (curve.percent[i + 1]! - curve.percent[i]!) * f
+    const slope = (curve.slope[i]! + (curve.slope[i + 1]! - curve.slope[i]!) * f) / total
+    const ringSd = sisters.value * rings
+    const variance = group.noise + slope * slope * (ringSd * ringSd + ownVariance)
+    const gap = group.percent! - percent
+    out[at + l]! *= (1 - odd) * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance) + odd / 100
+  }
 }
 
-function listener(index: number, evidence: Evidence, knowledge: Knowledge, ears: Ears) {
+function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears) {
   const { elsewhere, seepage, throughOpenValve } = knowledge.listening
+  const levels = PLACES.map((place) => reading.heard[place] ?? -1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour
-  return (reading: LeakageEvidence, row: LeakRow, healthy: number): number => {
-    let product = 1
-    const stopped = reading.rockersSlack ? row.stopsWithSlackRockers : 0
-    const seal = reading.wet ? row.sealedByOil : 0
+  const other = reading.neighbour
+  const openIntake = other !== null && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
+  const openExhaust = other !== null && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
+  return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {
+    const stopped = group.slack ? row.stopsWithSlackRockers : 0
+    const seal = group.wet ? row.sealedByOil : 0
     const total = Math.max(0, row.total - stopped - seal)
-    for (let p = 0; p < PLACES.length; p++) {
-      const level = reading.heard[PLACES[p]!]
-      if (level === undefined) continue
+    let product = 1
+    for (let p = 0; p < levels.length; p++) {
+      if (levels[p]! < 0 || p === crankcase) continue
       let area = row.at[p]!
-      if (p === crankcase) area += (reading.wet ? 0.6 : 1) * healthy - (reading.wet ? Math.min(row.at[p]!, seal) : 0)
-      else if (stopped > 0 && area > 0 && p !== neighbour) area = Math.max(0, area - stopped)
-      if (p === neighbour && reading.neighbour !== null && evidence.openValves !== null) {
-        if (evidence.openValves.intake[index]?.[reading.neighbour]) area += throughOpenValve.value * row.at[PLACE_INDEX.intake]!
-        if (evidence.openValves.exhaust[index]?.[reading.neighbour]) area += throughOpenValve.value * row.at[PLACE_INDEX.exhaust]!
-      }
-      product *= ears.chance(level, area + seepage.value + elsewhere.value * Math.max(0, total - row.at[p]!))
+      if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
+      if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
+      product *= ears.chance(levels[p]!, area + seepage.value + elsewhere.value * Math.max(0, total - row.at[p]!))
     }
-    return product
+    if (group.tempering !== 1) product **= group.tempering
+    const heard = levels[crankcase]!
+    if (heard < 0) {
+      for (let l = 0; l < healthyAreas.length; l++) out[at + l]! *= product
+      return
+    }
+    const own = Math.max(0, row.at[crankcase]! - seal) + seepage.value + elsewhere.value * Math.max(0, total - row.at[crankcase]!)
+    const part = group.wet ? HEALTHY_WHEN_WET : 1
+    for (let l = 0; l < healthyAreas.length; l++) {
+      const chance = ears.chance(heard, own + part * healthyAreas[l]!)
+      out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)
+    }
   }
 }
