@@ -131,9 +131,8 @@ describe('what the customer permitted', () => {
     expect(stands({ ...tested, versions: [permitted, more], repair: repairing })).toMatchObject({ state: 'in-repair', beside: ['declined'] })
     expect(stands({ ...tested, versions: [permitted, more] }).state).toBe('approved')
   })
-  test('the latest permission counts, and a decided release retest uses it up', () => {
+  test('the latest permission counts', () => {
     expect(permittedMinor(job({ versions: [permitted, version({ givenMinor: 60_000, word: 'given', wordAt: at(99) })] }))).toBe(60_000)
-    expect(permittedMinor(job({ versions: [permitted], release: { outcome: 'passed', decidedAt: at(180) } }))).toBeNull()
     expect(permittedMinor(job())).toBeNull()
   })
 })

@@ -25,7 +25,7 @@ export interface StandingFacts {
   readonly cancelledAt: number | null
   readonly testingClosedAt: number | null
   readonly firstSessionAt: number | null
-  /** The latest session of purpose `test`: testing goes on after it, whatever was closed before. */
+  /** When the server heard of the latest session of purpose `test`: testing goes on after it, whatever was closed before. */
   readonly lastTestSessionAt: number | null
   readonly sessionBy: string | null
   readonly draft: boolean
@@ -88,12 +88,14 @@ export function standingOf(facts: StandingFacts): Standing {
   return stand('booked', facts.bookedAt)
 }
 
-/**
- * What the customer has permitted and is not yet used up by a decided release retest, in minor units; null for nothing.
- * A later permission names the whole sum, so the latest counts.
- */
-export function permittedMinor(facts: Pick<StandingFacts, 'versions' | 'release'>): number | null {
-  return latestPermission(facts.versions.filter(({ sentAt }) => sentAt > endOf(facts)))
+/** What the customer has permitted so far, in minor units; null for nothing. A later permission names the whole sum, so the latest counts. */
+export function permittedMinor(facts: Pick<StandingFacts, 'versions'>): number | null {
+  return latestPermission(facts.versions)
+}
+
+/** A repair was started and its release retest not yet decided: the car cannot leave as it is. */
+export function repairUnderWay(facts: StandingFacts): boolean {
+  return presentOf(facts).repair !== null
 }
 
 function presentOf(facts: StandingFacts): Present {
