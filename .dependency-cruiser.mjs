@@ -61,7 +61,7 @@ export default {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)(node_modules|build|[.]svelte-kit|generated)/' },
+    exclude: { path: '^(apps|packages)/[^/]+/(build|[.]svelte-kit|src/generated)/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default', 'types'], extensions: ['.ts', '.js', '.mjs', '.json', '.svelte'] },

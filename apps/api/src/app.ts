@@ -7,6 +7,7 @@ import { features } from './features/features.ts'
 import type { Database } from './platform/database/database.ts'
 import { openApi } from './platform/docs/openapi.ts'
 import { documentation } from './platform/docs/routes.ts'
+import { jsonBodies } from './platform/http/json.ts'
 import { securityHeaders } from './platform/http/headers.ts'
 import { rateLimits, LIMITS } from './platform/http/limits.ts'
 import { logStream, requestLog } from './platform/http/log.ts'
@@ -64,7 +65,6 @@ export async function buildApp({ config, database, strictAnswers = false }: AppO
   app.setSerializerCompiler(
     serializerCompiler({ strict: strictAnswers, report: (route, error) => app.log.error({ route, issues: error.issues.map(({ code, path }) => ({ code, path })) }, 'answer does not fit its schema') }) as never,
   )
-  app.removeContentTypeParser('text/plain')
 
   const live = liveEvents(database)
   app.decorate('database', database)
@@ -73,6 +73,7 @@ export async function buildApp({ config, database, strictAnswers = false }: AppO
   app.addHook('onClose', () => live.stop())
 
   await app.register(problems)
+  await app.register(jsonBodies)
   await app.register(requestLog)
   await app.register(securityHeaders, { pages: page, https: config.certificate !== undefined })
   await app.register(openApi, { version: VERSION, openActions: new Set(['open']) })
@@ -95,7 +96,7 @@ function limitsInWords(config: Config): Record<string, string> {
   return {
     'requests': `${config.requestsPerMinute} a minute for one sign-in, app or (signed out) address; beyond it 429 with Retry-After`,
     'attempts to sign in': `${config.signInsPerMinute} a minute from one address; five wrong passwords or PINs in a row lock the person for a while`,
-    'body': `${LIMITS.bodyBytes} bytes; beyond it 413`,
+    'body': `${LIMITS.bodyBytes} bytes; beyond it 413; nested at most ${LIMITS.jsonDepth} deep`,
     'path field': `${LIMITS.pathParameterCharacters} characters`,
     'answer within': `${LIMITS.requestSeconds} seconds for the request to arrive whole`,
     'page of a list': '1 to 200 records, 50 unless asked otherwise',

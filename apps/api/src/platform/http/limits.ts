@@ -3,7 +3,7 @@ import plugin from 'fastify-plugin'
 import { problem } from '../problems/problem.ts'
 
 /** What the service takes at most; printed in the documentation at /docs/limits. */
-export const LIMITS = { bodyBytes: 1_048_576, pathParameterCharacters: 200, requestSeconds: 60, headerBytes: 16_384 } as const
+export const LIMITS = { bodyBytes: 1_048_576, jsonDepth: 40, pathParameterCharacters: 200, requestSeconds: 60, headerBytes: 16_384 } as const
 
 /**
  * Limits how often one sign-in, or signed out one address, may ask. In each process for itself: behind several processes the true
