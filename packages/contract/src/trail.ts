@@ -3,7 +3,7 @@ import { idSchema, instantSchema } from './basics.ts'
 
 export const trailKindSchema = z
   .enum([
-    'job-booked', 'session-opened', 'session-closed', 'reading', 'reading-replaced', 'reading-withdrawn', 'suggestion-taken', 'suggestion-declined', 'testing-closed',
+    'job-booked', 'session-opened', 'session-closed', 'reading', 'reading-replaced', 'reading-withdrawn', 'evaluation', 'suggestion-taken', 'suggestion-declined', 'testing-closed',
     'quote-sent', 'quote-approved', 'quote-sent-back', 'quote-refused', 'approval-withdrawn', 'authorisation-given', 'authorisation-declined',
     'repair-started', 'repair-finished', 'finding', 'retest-promised', 'retest-date', 'retest-passed', 'retest-failed', 'retest-waived', 'handed-over', 'cancelled',
     'fitted', 'removed', 'engine-event', 'same-engine',
@@ -11,7 +11,7 @@ export const trailKindSchema = z
   .meta({ id: 'TrailKind' })
 export type TrailKind = z.infer<typeof trailKindSchema>
 
-/** One entry of an engine's trail. `actor` and `body` are null where another garage may see only kind, time and hash. */
+/** One entry of an engine's trail. An `evaluation` follows the readings that it names: what the model made of the case with them, and which model. `actor` and `body` are null where another garage may see only kind, time and hash. */
 export const trailEntrySchema = z
   .strictObject({
     id: idSchema,
