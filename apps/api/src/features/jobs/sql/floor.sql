@@ -9,7 +9,7 @@ SELECT json_build_object(
     --facts
     WHERE j.garage_id = $1 AND j.handed_over_at IS NULL AND j.cancelled_at IS NULL
     ORDER BY j.booked_at LIMIT 500) open),
-  'retests', (SELECT coalesce(json_agg(due ORDER BY due.kind DESC, due."overdueDays" DESC NULLS LAST, due.due, due.code), '[]') FROM (
+  'retests', (SELECT coalesce(json_agg(owed ORDER BY owed.kind DESC, owed."overdueDays" DESC NULLS LAST, owed.due, owed.code), '[]') FROM (
     SELECT r.id AS retest, j.id AS job, j.code, v.plate, r.kind, r.reason, d.latest AS due,
       CASE WHEN d.latest < day.today THEN day.today - d.latest END AS "overdueDays", epoch_ms(d.booked_for) AS "bookedFor"
     FROM retest r
@@ -20,6 +20,6 @@ SELECT json_build_object(
     WHERE r.outcome IS NULL
       AND (r.kind = 'release' AND j.handed_over_at IS NULL AND j.cancelled_at IS NULL
         -- A promise that a job under way fulfils is on the floor as that job. Two weeks are enough to ring and book.
-        OR r.kind = 'follow-up' AND r.fulfilled_by_job_id IS NULL AND d.latest <= day.today + 14)) due)
+        OR r.kind = 'follow-up' AND r.fulfilled_by_job_id IS NULL AND d.latest <= day.today + 14)) owed)
 ) AS floor
 FROM garage g WHERE g.id = $1
