@@ -3,7 +3,7 @@ import { answer } from './answer.ts'
 import { client } from './client.ts'
 import type { Page } from './page.ts'
 
-interface Looking {
+type Looking = {
   readonly q?: string
   readonly after?: string
   readonly limit?: number

@@ -1,4 +1,4 @@
-import type { Engine, EngineEdit, EngineFamily, EngineFamilyEdit, Fitting, NewEngine, NewEngineEvent, NewEngineFamily, NewFitting } from '@evenbore/contract'
+import type { Engine, EngineEdit, EngineEvent, EngineHistoryEntry, EngineFamily, EngineFamilyEdit, Fitting, NewEngine, NewEngineEvent, NewEngineFamily, NewFitting } from '@evenbore/contract'
 import { answer } from './answer.ts'
 import { client } from './client.ts'
 import type { Page } from './page.ts'
@@ -15,13 +15,6 @@ export const newEngine = (body: NewEngine) => answer<Engine>(client.POST('/v1/en
 export const readEngine = (engine: string) => answer<Engine>(client.GET('/v1/engines/{engine}', of(engine)))
 export const editEngine = (engine: string, etag: string, body: EngineEdit) => answer<Engine>(client.PATCH('/v1/engines/{engine}', { ...of(engine), ...match(etag), body }))
 export const fitEngine = (engine: string, body: NewFitting) => answer<Fitting>(client.POST('/v1/engines/{engine}/fittings', { ...of(engine), body }))
-export const noteEngineEvent = (engine: string, body: NewEngineEvent) => answer<unknown>(client.POST('/v1/engines/{engine}/events', { ...of(engine), body }))
-/** The engine over years: a list of dated entries. */
-export const readHistory = (engine: string) => answer<Page<HistoryEntry>>(client.GET('/v1/engines/{engine}/history', of(engine)))
-
-/** One dated line of an engine's history, as the API answers it. */
-export interface HistoryEntry {
-  readonly at: string
-  readonly kind: string
-  readonly [field: string]: unknown
-}
+export const noteEngineEvent = (engine: string, body: NewEngineEvent) => answer<EngineEvent>(client.POST('/v1/engines/{engine}/events', { ...of(engine), body }))
+/** The engine over years: dated entries, newest first. */
+export const readHistory = (engine: string) => answer<Page<EngineHistoryEntry>>(client.GET('/v1/engines/{engine}/history', of(engine)))

@@ -2,6 +2,7 @@ import { ui } from './en/ui.ts'
 import { bay } from './en/bay.ts'
 import { session } from './en/session.ts'
 import { tests } from './en/tests.ts'
+import { cautions } from './en/cautions.ts'
 import { diagnosis } from './en/diagnosis.ts'
 import { desk } from './en/desk.ts'
 import { job } from './en/job.ts'
@@ -10,4 +11,4 @@ import { office } from './en/office.ts'
 import { settings } from './en/settings.ts'
 
 /** English, the pattern of every other dictionary: one file for each part of the interface. */
-export const en = { ui, bay, session, tests, diagnosis, desk, job, quote, office, settings }
+export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings }

@@ -1,0 +1,25 @@
+import type { EnteredReading, Suggestion, TrailEntry } from '@evenbore/contract'
+import type { Reader } from '#lib/evaluate/picture.ts'
+import { suggestionWords } from '#lib/evaluate/suggestion-words.ts'
+import { readingWords } from './reading-words.ts'
+
+interface Body {
+  readonly reading?: EnteredReading
+  readonly suggestion?: Suggestion
+  readonly [field: string]: unknown
+}
+
+/** Fields of a trail entry's body that are sentences already. */
+const SENTENCES = ['text', 'complaint', 'seen', 'reason', 'question', 'instead', 'note', 'event'] as const
+
+/** What an entry of the trail says beyond its kind; bodies are as they were written in their day, so every field may be missing. */
+export function trailWords(entry: TrailEntry, reader: Reader): string {
+  if (typeof entry.body !== 'object' || entry.body === null) return ''
+  const body = entry.body as Body
+  const parts: string[] = []
+  if (typeof body.reading === 'object' && body.reading !== null && 'test' in body.reading) parts.push(readingWords(body.reading, reader))
+  if (typeof body.suggestion === 'object' && body.suggestion !== null && Array.isArray(body.suggestion.tests)) parts.push(suggestionWords(body.suggestion, reader.words))
+  if (typeof body['number'] === 'number') parts.push(reader.words.job.version(body['number']))
+  for (const field of SENTENCES) if (typeof body[field] === 'string') parts.push(`“${body[field]}”`)
+  return parts.join(', ')
+}

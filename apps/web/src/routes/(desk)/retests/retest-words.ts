@@ -1,0 +1,36 @@
+import type { Retest } from '@evenbore/contract'
+import type { Words } from '#lib/words/text.svelte.ts'
+
+interface Here {
+  readonly date: (day: string) => string
+  readonly when: (instant: string) => string
+  readonly number: (value: number) => string
+}
+
+/** The date row that counts: the newest. */
+export function dueOf(retest: Retest): Retest['dates'][number] | undefined {
+  return retest.dates.toSorted((a, b) => b.at.localeCompare(a.at))[0]
+}
+
+/** When a retest is due, whichever comes first, as people say it. */
+export function dueWords(retest: Retest, words: Words, here: Here): string {
+  const due = dueOf(retest)
+  if (!due) return retest.kind === 'release' ? words.desk.beforeHandOver : ''
+  return [
+    due.latest ? words.desk.dueOn(here.date(due.latest)) : '',
+    due.odometerKm === null ? '' : words.office.atKm(here.number(due.odometerKm)),
+    due.event ? words.office.whenEvent(due.event) : '',
+    due.bookedFor ? words.desk.bookedFor(here.when(due.bookedFor)) : '',
+  ].filter(Boolean).join(', ') || (retest.kind === 'release' ? words.desk.beforeHandOver : '')
+}
+
+/** A retest in one line: why, when due or what it came to. */
+export function retestWords(retest: Retest, words: Words, here: Here): string {
+  const { office, desk } = words
+  if (retest.outcome) {
+    const came = retest.outcome === 'waived' ? office.waived : retest.outcome === 'passed' ? office.passed.toLowerCase() : office.failed.toLowerCase()
+    return `${retest.reason}; ${office.decidedBy(came, retest.decidedBy?.name ?? desk.nobody, retest.decidedAt ? here.when(retest.decidedAt) : '')}${retest.outcomeReason ? `: “${retest.outcomeReason}”` : ''}`
+  }
+  const late = retest.overdueDays !== null && retest.overdueDays > 0 ? desk.overdue(retest.overdueDays) : ''
+  return [retest.reason, late, dueWords(retest, words, here)].filter(Boolean).join(', ')
+}
