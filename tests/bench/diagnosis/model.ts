@@ -3,8 +3,8 @@ import { evaluate } from '@evenbore/diagnosis'
 import type { Judge } from './opinion.ts'
 
 /** The model's full evaluation, with or without the ranking of next tests. */
-export function evaluateWithModel(value: Case, _ranked: boolean): Evaluation {
-  return evaluate(value)
+export function evaluateWithModel(value: Case, ranked: boolean): Evaluation {
+  return evaluate(value, undefined, { ranking: ranked })
 }
 
 /** The model as a judge: its beliefs and its verdict on the spread. */
