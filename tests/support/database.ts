@@ -2,6 +2,13 @@ import { randomBytes } from 'node:crypto'
 import pg from 'pg'
 import { inject } from 'vitest'
 
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Address of the migrated template database, which nothing connects to: databases are copied from it. */
+    templateUrl: string
+  }
+}
+
 /** A database of its own for a test file: a copy of the migrated template, dropped at the end. */
 export type TestDatabase = { readonly url: string; readonly drop: () => Promise<void> }
 

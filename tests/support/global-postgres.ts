@@ -5,13 +5,6 @@ import type { TestProject } from 'vitest/node'
 import { migrate } from '../../apps/api/src/platform/database/migrate.ts'
 import { startCluster } from '../../apps/api/src/platform/postgres/cluster.ts'
 
-declare module 'vitest' {
-  interface ProvidedContext {
-    /** Address of the migrated template database, which nothing connects to: databases are copied from it. */
-    templateUrl: string
-  }
-}
-
 /** Starts a PostgreSQL in a throw-away folder, migrates one template, and stops it after the tests. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const folder = mkdtempSync(join(tmpdir(), 'evenbore-tests-'))

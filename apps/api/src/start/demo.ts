@@ -1,6 +1,5 @@
 import { spawn } from 'node:child_process'
-import { randomBytes } from 'node:crypto'
-import { chmodSync, existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { join, resolve } from 'node:path'
@@ -33,6 +32,7 @@ export type DemoAccounts = z.infer<typeof accountsSchema>
 /** What the loader says on its standard output, one JSON document a line. */
 const reportSchema = z.union([z.strictObject({ accounts: accountsSchema }), z.strictObject({ progress: z.string() }), z.strictObject({ done: z.string() })])
 
+const loadingMark = (config: Config) => join(config.dataFolder, 'demo-is-being-made')
 const demoFile = (config: Config) => join(config.dataFolder, 'demo.json')
 
 /** The accounts of an earlier start, or undefined. */
@@ -62,55 +62,70 @@ export function refreshDemo(config: Config, database: Database, stored: DemoAcco
   }
 }
 
+/** True when an earlier process ended in the middle of making the demo chain. */
+export function wasCutShort(config: Config): boolean {
+  return existsSync(loadingMark(config))
+}
+
+/** A demo chain that is being made. */
+export type Loading = {
+  readonly signIns: string[]
+  readonly write: (address: string) => Promise<void>
+  /** Settled when the last job is there, or when making it failed. */
+  readonly complete: Promise<void>
+  readonly stop: () => Promise<void>
+}
+
 /**
  * Loads the demo chain by a child process that posts it through the API, on a door of its own on this machine: the service itself
  * listens once the accounts are there, and the jobs go on arriving behind it.
- * The child is told DEMO_BASE_URL, DEMO_OWNER_LINK (one-time, makes the owner) and DEMO_SECRET (source of passwords and PINs).
- * @returns undefined where there is no demo chain to load
+ * The child is told DEMO_BASE_URL and DEMO_OWNER_LINK (one-time, makes the owner).
+ * @returns undefined where there is no demo chain, or where it could not be made (which is said): the service starts without it
  */
-export async function loadDemo(config: Config, app: App, ownerLink: string) {
+export async function loadDemo(config: Config, app: App, ownerLink: string): Promise<Loading | undefined> {
   if (!existsSync(LOADER)) return undefined
   const door = createServer((request, response) => app.routing(request, response))
   await new Promise<void>((done) => door.listen(0, '127.0.0.1', done))
-  const baseUrl = `http://127.0.0.1:${(door.address() as AddressInfo).port}`
+  mkdirSync(config.dataFolder, { recursive: true })
+  writeFileSync(loadingMark(config), '')
+  say('Making the demo chain')
   const child = spawn(process.execPath, [LOADER], {
     stdio: ['ignore', 'pipe', 'pipe'],
     // A process group of its own: Ctrl-C is ours to pass on, in the right order.
     detached: process.platform !== 'win32',
-    env: { ...process.env, DEMO_BASE_URL: baseUrl, DEMO_OWNER_LINK: ownerLink, DEMO_SECRET: randomBytes(24).toString('base64url') },
+    env: { ...process.env, DEMO_BASE_URL: `http://127.0.0.1:${(door.address() as AddressInfo).port}`, DEMO_OWNER_LINK: ownerLink },
   })
   let complaint = ''
+  let stopped = false
   child.stderr.on('data', (chunk: Buffer) => { complaint = (complaint + chunk.toString('utf8')).slice(-4_000) })
-  const ended = new Promise<number>((done) => child.once('close', (code) => done(code ?? 1)))
-  ended.then(() => { door.closeAllConnections(); door.close() })
-  let mayPrint = false
-  const waiting: string[] = []
-  const print = (line: string) => (mayPrint ? say(line) : void waiting.push(line))
-
-  say('Making the demo chain')
-  const accounts = await new Promise<DemoAccounts>((done, fail) => {
+  const accounts = new Promise<DemoAccounts | undefined>((done) => {
     createInterface({ input: child.stdout }).on('line', (line) => {
       const report = reportSchema.safeParse(parsed(line)).data
       if (report === undefined) return
       if ('accounts' in report) done(report.accounts)
-      else print(`  ${'progress' in report ? report.progress : report.done}`)
+      else say(`  ${'progress' in report ? report.progress : report.done}`)
     })
-    ended.then((code) => fail(new Error(`The demo chain could not be made (exit ${code}): ${complaint.trim().split('\n').at(-1) ?? 'no reason given'}`)))
+    child.once('close', () => done(undefined))
   })
-  ended.then((code) => { if (code !== 0 && !stopped) print(`The demo chain is incomplete: ${complaint.trim().split('\n').at(-1) ?? `exit ${code}`}`) })
-
-  let stopped = false
+  const complete = new Promise<void>((done) => {
+    child.once('close', (code) => {
+      door.closeAllConnections()
+      door.close()
+      if (!stopped) rmSync(loadingMark(config), { force: true })
+      if (code !== 0 && !stopped) say(`The demo chain is incomplete: ${complaint.trim().split('\n').at(-1) ?? ''} (exit ${code})`)
+      done()
+    })
+  })
+  const made = await accounts
+  if (made === undefined) return undefined
   return {
-    signIns: signInLines(accounts),
-    write: async (address: string) => writeDemo(config, accounts, address),
-    continueLoading: () => {
-      mayPrint = true
-      for (const line of waiting.splice(0)) say(line)
-    },
+    signIns: signInLines(made),
+    write: async (address) => writeDemo(config, made, address),
+    complete,
     stop: async () => {
-      stopped = true
+      stopped = child.exitCode === null
       child.kill('SIGTERM')
-      await ended
+      await complete
     },
   }
 }
