@@ -3,6 +3,7 @@ import { ui } from './es/ui.ts'
 import { bay } from './es/bay.ts'
 import { session } from './es/session.ts'
 import { tests } from './es/tests.ts'
+import { cautions } from './es/cautions.ts'
 import { diagnosis } from './es/diagnosis.ts'
 import { desk } from './en/desk.ts'
 import { job } from './en/job.ts'
@@ -10,4 +11,4 @@ import { quote } from './en/quote.ts'
 import { office } from './en/office.ts'
 import { settings } from './en/settings.ts'
 
-export const es: Words = { ui, bay, session, tests, diagnosis, desk, job, quote, office, settings }
+export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings }

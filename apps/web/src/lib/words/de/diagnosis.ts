@@ -82,6 +82,7 @@ export const diagnosis: Words['diagnosis'] = {
   enough: 'Es ist genug gemessen.',
   because: 'Weil',
   decibans: (value) => `${value} Deziban`,
+  decibansAre: 'Deziban: das Zehnfache des Logarithmus der Chancen. Zehn machen es zehnmal so wahrscheinlich.',
   alone: 'vor jeder Messung',
   together: 'nur zusammen',
   turns: 'Es würde kippen',

@@ -88,6 +88,7 @@ export const diagnosis = {
   enough: 'Enough has been tested.',
   because: 'Because',
   decibans: (value: string) => `${value} decibans`,
+  decibansAre: 'Decibans: ten times the logarithm of the odds. Ten make ten times as likely.',
   alone: 'before any reading',
   together: 'only together',
   turns: 'It would turn',

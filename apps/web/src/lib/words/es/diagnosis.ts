@@ -82,6 +82,7 @@ export const diagnosis: Words['diagnosis'] = {
   enough: 'Ya se ha medido bastante.',
   because: 'Porque',
   decibans: (value) => `${value} decibanes`,
+  decibansAre: 'Decibanes: diez veces el logaritmo de las probabilidades. Diez lo hacen diez veces más probable.',
   alone: 'antes de leer',
   together: 'solo juntas',
   turns: 'Cambiaría',

@@ -1,0 +1,67 @@
+import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
+import { contact } from './contact.svelte.ts'
+import { outbox } from './outbox.svelte.ts'
+import { checkPin, rememberPin } from './pin.ts'
+import { present } from './present.svelte.ts'
+
+export type TakeOverAnswer = { readonly taken: true } | { readonly taken: false; readonly why: 'wrong' | 'unknown-offline' | 'wait' | 'refused'; readonly seconds?: number }
+
+/** A PIN given without network, in memory only, to confirm when the network is back. */
+let unconfirmed: { readonly person: string; readonly name: string; readonly pin: string } | undefined
+let listening = false
+
+/** Hands the tablet to a person: by the server, or without network by what the tablet remembers of the last day. */
+export async function takeOver(person: { readonly id: string; readonly name: string }, pin: string): Promise<TakeOverAnswer> {
+  listen()
+  const answer = await signedIn.takeOver(person.id, pin)
+  if (answer.ok) {
+    contact.online = true
+    await rememberPin(person.id, person.name, pin)
+    present.arrive({ ...person, unconfirmed: false })
+    unconfirmed = undefined
+    void outbox.flush()
+    return { taken: true }
+  }
+  const { status } = answer.error
+  if (status === 429) return { taken: false, why: 'wait', seconds: 60 }
+  if (status === 401 || status === 400 || status === 403) return { taken: false, why: 'wrong' }
+  if (status !== 0 && status < 500) return { taken: false, why: 'refused' }
+  contact.lost()
+  const checked = await checkPin(person.id, pin)
+  if (checked === 'unknown') return { taken: false, why: 'unknown-offline' }
+  if (checked === 'wrong') return { taken: false, why: 'wrong' }
+  unconfirmed = { person: person.id, name: person.name, pin }
+  present.arrive({ ...person, unconfirmed: true })
+  return { taken: true }
+}
+
+/** Gives the tablet back; what waits stays and is sent under the next sign-in, with the name of who took it. */
+export async function leaveTablet(): Promise<void> {
+  unconfirmed = undefined
+  present.leave()
+  await signedIn.signOut()
+}
+
+/** Asks the server about a PIN that was taken without network, once there is one. */
+async function confirm(): Promise<void> {
+  if (!unconfirmed) return
+  const { person, name, pin } = unconfirmed
+  const answer = await signedIn.takeOver(person, pin)
+  if (answer.ok) {
+    unconfirmed = undefined
+    await rememberPin(person, name, pin)
+    present.arrive({ id: person, name, unconfirmed: false })
+    void outbox.flush()
+  } else if (answer.error.status === 401 || answer.error.status === 403) {
+    // the PIN is not good any more: what was recorded is kept and shown, the person must sign in anew
+    unconfirmed = undefined
+    present.leave()
+  }
+}
+
+function listen(): void {
+  if (listening) return
+  listening = true
+  contact.whenBack(() => void confirm())
+  setInterval(() => void confirm(), 30_000)
+}
