@@ -26,6 +26,12 @@ export async function appendTrail(tx: Transaction, event: TrailEvent): Promise<v
   await insertEntry(tx, { id: newId(), engine, job, garage, kind, actor: canonicalText(trailActor(actor)), body: canonicalText(body) })
 }
 
+/** What the model made of readings, as a note behind them. The model acts under its version. */
+export async function appendModelNote(tx: Transaction, note: { readonly engine: string; readonly job: string; readonly garage: string; readonly model: string; readonly body: Readonly<Record<string, unknown>> }): Promise<void> {
+  const { model, body, ...rest } = note
+  await insertEntry(tx, { id: newId(), ...rest, kind: 'evaluation', actor: canonicalText({ kind: 'model', id: model }), body: canonicalText(body) })
+}
+
 /** Recomputes the hashes of every trail of the database; for the one who keeps it, who needs no permission. */
 export async function verifyTrails(database: Database): Promise<TrailCheck[]> {
   return checkTrails(database, null)
