@@ -1,6 +1,7 @@
 import { floorSchema, jobSchema, page, searchHitSchema, type Job } from '@evenbore/contract'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { caller } from '../../../../../tests/support/caller.ts'
 import { testApp, testChain, testService, testTablet, onTablet, type TestChain, type TestService } from '../../../../../tests/support/index.ts'
 
 let service: TestService
@@ -23,14 +24,7 @@ const newCar = (more: object = {}) => ({
   ...more,
 })
 
-const as = (token: string) => ({
-  get: (path: string) => request(service.server).get(path).auth(token, { type: 'bearer' }),
-  post: (path: string, body: object = {}) => request(service.server).post(path).auth(token, { type: 'bearer' }).send(body),
-  patch: (path: string, version: number | string | undefined, body: object) => {
-    const call = request(service.server).patch(path).auth(token, { type: 'bearer' })
-    return (version === undefined ? call : call.set('if-match', typeof version === 'number' ? `"${version}"` : version)).send(body)
-  },
-})
+const as = (token: string) => caller(service, token)
 const desk = () => as(chain.mill.frontDesk.token)
 const bench = () => as(chain.mill.technician.token)
 const jobsPath = () => `/v1/garages/${chain.mill.id}/jobs`
