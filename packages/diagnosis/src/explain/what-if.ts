@@ -2,7 +2,7 @@ import { gaugeEvidence } from '../model/compression.ts'
 import { emit } from '../model/emission.ts'
 import type { CylinderEvidence, Evidence } from '../model/evidence.ts'
 import { weighFlags } from '../model/flags.ts'
-import { ownProbability, type Inference } from '../model/posterior.ts'
+import { ownWeights, type Inference } from '../model/posterior.ts'
 import { aroundOf, bridgeOf, causesOf, sumEngine } from '../model/sums.ts'
 import type { Target } from './targets.ts'
 
@@ -30,6 +30,7 @@ export function changed(inference: Inference, change: (c: CylinderEvidence, i: n
   return (target) => {
     if (target.kind === 'cause') return causesOf(sums, flags, space)[target.cause]!
     if (target.kind === 'bridge') return bridgeOf(sums, target.gasket, target.pair, space)
-    return ownProbability(target.fault, emissions[target.cylinder]!, aroundOf(sums, target.cylinder, space), sums.total, space)
+    const own = ownWeights(emissions[target.cylinder]!, aroundOf(sums, target.cylinder, space), space)
+    return own[target.fault]! / own.reduce((sum, w) => sum + w, 0)
   }
 }

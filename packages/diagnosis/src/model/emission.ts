@@ -3,6 +3,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
+import type { StateGroup } from './groups.ts'
 import { leakSums, type PercentCurve } from './leakage.ts'
 import type { Ears } from './listening.ts'
 import { weighLooks, type Looks } from './looks.ts'
@@ -15,8 +16,7 @@ export interface Workspace {
   readonly grid: Grid
   readonly ears: Ears
   readonly curve: PercentCurve
-  /** Groups of faults (bits) that some test of the whole engine answers to, by state. */
-  readonly signature: Uint8Array
+  readonly groups: readonly StateGroup[]
   /** Subsets of the groups in question: arrays below hold one block for each. */
   readonly subsets: readonly number[]
 }
@@ -32,8 +32,8 @@ export interface Emission {
   readonly looks: Looks | null
   /** Prior x looks of each state; 0 where the state cannot matter. */
   readonly weight: Float64Array
-  /** States worth summing, in order. */
-  readonly live: Int32Array
+  /** 1 for states worth summing. */
+  readonly live: Uint8Array
   /** [subset][bridge level * cells + cell], scaled to a largest value of one by `scale`. */
   readonly sums: readonly Float64Array[]
   readonly scale: number
@@ -72,13 +72,12 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   if (leaks !== null && leak !== null) boundByLeaks(bound, leaks, leak, space)
   let largest = 0
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
-  const live: number[] = []
-  for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live.push(s)
-  const levels = states.bridgePrior.length
-  const sums = space.subsets.map(() => new Float64Array(levels * grid.cells))
-  const emission: Emission = { dry, wet, leak, looks, weight, live: Int32Array.from(live), sums, scale: 1 }
+  const live = new Uint8Array(states.count)
+  for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
+  const sums = space.subsets.map(() => new Float64Array(states.bridgePrior.length * grid.cells))
+  const emission: Emission = { dry, wet, leak, looks, weight, live, sums, scale: 1 }
   const inner = new Float64Array(grid.rises.length * grid.leakCount)
-  for (const s of live) addState(s, emission, space, sums, inner)
+  for (const group of space.groups) addGroup(group, emission, space, inner)
   return { ...emission, scale: scaleToOne(sums) }
 }
 
@@ -125,64 +124,84 @@ function rowMaxima(table: Float64Array, rows: number, width: number): Float64Arr
   return maxima
 }
 
-/** Product of the wet and leak likelihoods of a state over (rise, healthy leak) of one class; returns how many. */
-function fillInner(s: number, c: number, emission: Emission, space: Workspace, inner: Float64Array): number {
+/** Adds weight x wet x leak likelihood of a state over (rise, healthy leak) of one class to `inner`. */
+function addInner(s: number, c: number, weight: number, emission: Emission, space: Workspace, inner: Float64Array): void {
   const { states, grid } = space
   const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
   const leakAt = states.leakRow[s]! * grid.leakCount
   const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
   let at = 0
   for (let v = 0; v < grid.rises.length; v++) {
-    const wet = emission.wet === null ? 1 : emission.wet[wetAt + v]!
-    if (emission.leak === null) for (let l = from; l < to; l++) inner[at++] = wet
-    else for (let l = from; l < to; l++) inner[at++] = wet * emission.leak[leakAt + l]!
+    const wet = emission.wet === null ? weight : weight * emission.wet[wetAt + v]!
+    if (emission.leak === null) for (let l = from; l < to; l++) inner[at++]! += wet
+    else for (let l = from; l < to; l++) inner[at++]! += wet * emission.leak[leakAt + l]!
   }
-  return at
 }
 
-function addState(s: number, emission: Emission, space: Workspace, sums: readonly Float64Array[], inner: Float64Array): void {
-  const { states, grid, subsets, signature } = space
-  const base = states.bridgeLevel[s]! * grid.cells
-  const dryAt = states.lossRow[s]! * grid.columns
-  const weight = emission.weight[s]!
-  let filled = -1, count = 0
-  for (let q = 0; q < grid.columns; q++) {
-    const factor = emission.dry === null ? weight : weight * emission.dry[dryAt + q]!
-    if (factor === 0) continue
+/** States of a group share their loss, so they are summed before the levels are multiplied in. */
+function addGroup(group: StateGroup, emission: Emission, space: Workspace, inner: Float64Array): void {
+  const { grid, subsets } = space
+  const base = group.bridgeLevel * grid.cells
+  const dryAt = group.lossRow * grid.columns
+  if (!group.states.some((s) => emission.live[s] === 1)) return
+  for (let q = 0; q < grid.columns;) {
     const c = grid.classOf[q]!
-    if (c !== filled) {
-      count = fillInner(s, c, emission, space, inner)
-      filled = c
+    const count = grid.rises.length * (grid.leakTo[c]! - grid.leakFrom[c]!)
+    inner.fill(0, 0, count)
+    for (let i = 0; i < group.states.length; i++) {
+      const s = group.states[i]!
+      if (emission.live[s] === 1) addInner(s, c, emission.weight[s]!, emission, space, inner)
     }
-    const at = base + grid.offset[q]!
-    for (let k = 0; k < sums.length; k++) {
-      if ((signature[s]! & subsets[k]!) !== 0) continue
-      const block = sums[k]!
-      for (let i = 0; i < count; i++) block[at + i]! += factor * inner[i]!
+    for (; q < grid.columns && grid.classOf[q] === c; q++) {
+      const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
+      const at = base + grid.offset[q]!
+      for (let k = 0; k < subsets.length; k++) {
+        if ((group.signature & subsets[k]!) !== 0) continue
+        const block = emission.sums[k]!
+        for (let i = 0; i < count; i++) block[at + i]! += factor * inner[i]!
+      }
     }
   }
 }
 
-/** Sum over the cells of prior x likelihood of a state x `around`, which holds all else ([bridge level * cells + cell]). */
-export function weighState(s: number, emission: Emission, space: Workspace, around: Float64Array, inner: Float64Array): number {
+/**
+ * Sums over the cells of prior x likelihood of each state x `around`, which holds all else ([bridge level * cells + cell]),
+ * added to `out` for the states of one group.
+ */
+export function weighGroup(group: StateGroup, emission: Emission, space: Workspace, around: Float64Array, out: Float64Array, inner: Float64Array): void {
+  const { grid } = space
+  const base = group.bridgeLevel * grid.cells
+  const dryAt = group.lossRow * grid.columns
+  if (!group.states.some((s) => emission.live[s] === 1)) return
+  for (let q = 0; q < grid.columns;) {
+    const c = grid.classOf[q]!
+    const count = grid.rises.length * (grid.leakTo[c]! - grid.leakFrom[c]!)
+    inner.fill(0, 0, count)
+    for (; q < grid.columns && grid.classOf[q] === c; q++) {
+      const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
+      const at = base + grid.offset[q]!
+      for (let i = 0; i < count; i++) inner[i]! += factor * around[at + i]!
+    }
+    for (let i = 0; i < group.states.length; i++) {
+      const s = group.states[i]!
+      if (emission.live[s] === 1) out[s]! += emission.weight[s]! * emission.scale * dotInner(s, c, emission, space, inner)
+    }
+  }
+}
+
+function dotInner(s: number, c: number, emission: Emission, space: Workspace, inner: Float64Array): number {
   const { states, grid } = space
-  const base = states.bridgeLevel[s]! * grid.cells
-  const dryAt = states.lossRow[s]! * grid.columns
-  let filled = -1, count = 0, total = 0
-  for (let q = 0; q < grid.columns; q++) {
-    const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
-    if (factor === 0) continue
-    const c = grid.classOf[q]!
-    if (c !== filled) {
-      count = fillInner(s, c, emission, space, inner)
-      filled = c
-    }
-    const at = base + grid.offset[q]!
+  const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
+  const leakAt = states.leakRow[s]! * grid.leakCount
+  const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
+  let at = 0, total = 0
+  for (let v = 0; v < grid.rises.length; v++) {
     let sum = 0
-    for (let i = 0; i < count; i++) sum += around[at + i]! * inner[i]!
-    total += factor * sum
+    if (emission.leak === null) for (let l = from; l < to; l++) sum += inner[at++]!
+    else for (let l = from; l < to; l++) sum += inner[at++]! * emission.leak[leakAt + l]!
+    total += emission.wet === null ? sum : sum * emission.wet[wetAt + v]!
   }
-  return total * emission.weight[s]! * emission.scale
+  return total
 }
 
 function scaleToOne(blocks: readonly Float64Array[]): number {

@@ -1,10 +1,11 @@
 import { CAUSES } from '../knowledge/causes.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
-import { emit, weighState, type Emission, type Workspace } from './emission.ts'
+import { emit, weighGroup, type Emission, type Workspace } from './emission.ts'
 import type { Evidence } from './evidence.ts'
 import { signatures, weighFlags, type Flags } from './flags.ts'
 import { layGrid, type GaugeEvidence } from './grid.ts'
+import { groupStates } from './groups.ts'
 import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
@@ -56,7 +57,8 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const grid = layGrid(evidence, gauge, states, knowledge, refine)
   const flags = weighFlags(evidence.engine, knowledge)
   const space: Workspace = {
-    knowledge, states, grid, ears, curve: tabulatePercent(evidence), signature: signatures(states, knowledge), subsets: flags.subsets,
+    knowledge, states, grid, ears, curve: tabulatePercent(evidence), subsets: flags.subsets,
+    groups: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
   }
   const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
@@ -71,39 +73,41 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
 
 /** Probability of each state of one cylinder, given what surrounds it. */
 export function statePosterior(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
-  const out = new Float64Array(space.states.count)
-  const inner = new Float64Array(space.grid.rises.length * space.grid.leakCount)
-  const combined = combineBySignature(around, space)
+  const out = weighStates(emission, around, space)
   let sum = 0
-  for (const s of emission.live) {
-    const value = Math.max(0, weighState(s, emission, space, combined.get(space.signature[s]!)!, inner))
-    out[s] = value
-    sum += value
+  for (let s = 0; s < out.length; s++) {
+    if (!(out[s]! > 0)) out[s] = 0
+    sum += out[s]!
   }
-  if (sum > 0) for (const s of emission.live) out[s]! /= sum
+  if (sum > 0) for (let s = 0; s < out.length; s++) out[s]! /= sum
   return out
 }
 
-/** Probability that cylinder's own fault is `own`, without working out all the others. */
-export function ownProbability(own: number, emission: Emission, around: readonly Float64Array[], total: number, space: Workspace): number {
-  const inner = new Float64Array(space.grid.rises.length * space.grid.leakCount)
-  const combined = combineBySignature(around, space)
-  let sum = 0
-  for (const s of emission.live) if (space.states.own[s] === own) sum += weighState(s, emission, space, combined.get(space.signature[s]!)!, inner)
-  return Math.min(1, Math.max(0, sum / total))
+/** Weights of each own state of a cylinder (0 sound, then faults), not normed. */
+export function ownWeights(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
+  const weights = weighStates(emission, around, space)
+  const out = new Float64Array(OWN_COUNT)
+  for (let s = 0; s < weights.length; s++) out[space.states.own[s]!]! += Math.max(0, weights[s]!)
+  return out
 }
 
-/** For each signature of groups: the surroundings summed over the subsets that allow it. */
-function combineBySignature(around: readonly Float64Array[], space: Workspace): Map<number, Float64Array> {
-  const map = new Map<number, Float64Array>()
-  for (const signature of new Set(space.signature)) {
-    const allowed = around.filter((_, k) => (signature & space.subsets[k]!) === 0)
-    if (allowed.length === 1) map.set(signature, allowed[0]!)
-    else {
-      const sum = new Float64Array(allowed[0]!.length)
-      for (const array of allowed) for (let i = 0; i < sum.length; i++) sum[i]! += array[i]!
-      map.set(signature, sum)
-    }
+function weighStates(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
+  const out = new Float64Array(space.states.count)
+  const inner = new Float64Array(space.grid.rises.length * space.grid.leakCount)
+  const combined = new Map<number, Float64Array>()
+  for (const group of space.groups) {
+    let weights = combined.get(group.signature)
+    if (weights === undefined) combined.set(group.signature, (weights = allowed(group.signature, around, space)))
+    weighGroup(group, emission, space, weights, out, inner)
   }
-  return map
+  return out
+}
+
+/** The surroundings summed over the subsets of forbidden groups that allow a signature. */
+function allowed(signature: number, around: readonly Float64Array[], space: Workspace): Float64Array {
+  const arrays = around.filter((_, k) => (signature & space.subsets[k]!) === 0)
+  if (arrays.length === 1) return arrays[0]!
+  const sum = new Float64Array(arrays[0]!.length)
+  for (const array of arrays) for (let i = 0; i < sum.length; i++) sum[i]! += array[i]!
+  return sum
 }
