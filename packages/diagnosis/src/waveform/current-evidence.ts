@@ -1,0 +1,45 @@
+import type { Objection } from '@evenbore/contract'
+import type { Admission } from '../admission/types.ts'
+import { analyseCurrent } from './cranking-current.ts'
+
+/** What a cranking-current trace says of one cylinder: logarithm of its compression over that of the better half. */
+export interface RelativeCompression {
+  readonly reading: number
+  readonly cylinder: number
+  readonly logRatio: number
+  readonly sd: number
+}
+
+/** A hump that is missing says "next to nothing": below this part its logarithm is not followed any further. */
+const LEAST_RELATIVE = 0.08
+
+/** Relative compression from every trace of a case, and objections to traces that cannot be used or do not name their cylinders. */
+export function currentEvidence({ currents, engine, layout, sessions }: Admission): { evidence: RelativeCompression[]; objections: Objection[] } {
+  const evidence: RelativeCompression[] = []
+  const objections: Objection[] = []
+  for (const { reading, session, trace } of currents) {
+    const { samples, cylinderOneAt } = trace
+    const known = sessions[session]!.conditions.crankingRpm
+    const analysis = engine.cycle === 2
+      ? { flaw: 'two-stroke' as const, says: 'Traces of two-strokes are not read.', do: 'Use the gauge.' }
+      : analyseCurrent({ ...samples, ...(cylinderOneAt === undefined ? {} : { cylinderOneAt }) }, engine.cylinders, layout.firingOrder, known)
+    if (analysis.flaw !== null) {
+      objections.push({ code: 'not-weighed', readings: [reading], says: analysis.says, do: analysis.do })
+      continue
+    }
+    if (analysis.humps.some(({ cylinder }) => cylinder === null)) {
+      const weak = analysis.humps.filter(({ relative, sd }) => relative + 2 * sd < 1).length
+      objections.push({
+        code: 'not-weighed', readings: [reading],
+        says: `The trace shows ${weak === 0 ? 'no weak cylinder' : weak === 1 ? 'one weak cylinder' : `${weak} weak cylinders`}, but not which ones: cylinder one's time or the firing order is missing.`,
+        do: 'Record when cylinder one fires beside the current, and enter the firing order.',
+      })
+      continue
+    }
+    for (const { cylinder, relative, sd } of analysis.humps) {
+      const shown = Math.max(relative, LEAST_RELATIVE)
+      evidence.push({ reading, cylinder: cylinder!, logRatio: Math.log(shown), sd: sd / shown })
+    }
+  }
+  return { evidence, objections }
+}

@@ -1,0 +1,83 @@
+import { findRhythm } from './rhythm.ts'
+import { type EvenTrace, medianOf, part, swing, thin, withoutTrend } from './resample.ts'
+
+/** Longest stretch analysed, s: speed drifts too far beyond. */
+const LONGEST_S = 10
+/** A stretch is judged in windows of this many seconds: a few strokes at any starter speed. */
+const WINDOW_S = 0.4
+/** A window belongs to the cranking while its level is within so many typical swings of the middle of the cranking. */
+const LEVEL_SWINGS = 4
+/** The inrush of the starter, s; from memory. */
+const INRUSH_S = 0.35
+/** The beat quickens by this factor when the engine fires, and the swing that is left when it runs away from the starter. */
+const QUICKENS = 1.4
+const STILL_SWINGS = 0.08
+
+/** The stretch of steady cranking, or what is wrong with the trace. */
+export type Steady = { readonly trace: EvenTrace; readonly flaw: null } | { readonly flaw: 'too-short' | 'engine-firing' }
+
+interface Window {
+  readonly from: number
+  readonly to: number
+  readonly level: number
+  readonly swing: number
+}
+
+/**
+ * Finds the stretch in which the starter cranks. Judged by levels against the swing of the humps only, so that an offset of the
+ * clamp does not matter: a surge before it is cut off, and so is dead current after the key is let go. A level that falls away
+ * while the trace goes on swinging, or a beat that quickens, means that the engine fired.
+ */
+export function steadyCranking(trace: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
+  const windows = windowsOf(trace)
+  if (windows.length < 2) return { flaw: 'too-short' }
+  const liveliest = medianOf(Float64Array.from(windows.map((window) => window.swing).sort((a, b) => b - a).slice(0, Math.ceil(windows.length / 2))))
+  if (!(liveliest > 0)) return { flaw: null, trace }
+  // cranking begins in the first lively window that is not the surge itself
+  const lively = (window: Window): boolean => window.swing > 0.35 * liveliest
+  let first = windows.findIndex(lively)
+  while (first + 1 < windows.length && windows[first]!.level - windows[first + 1]!.level > LEVEL_SWINGS * windows[first + 1]!.swing && lively(windows[first + 1]!)) first++
+  const level = windows[first]!.level
+  const own = windows[first]!.swing
+  let last = first
+  while (last + 1 < windows.length && Math.abs(windows[last + 1]!.level - windows[last]!.level) < LEVEL_SWINGS * own && windows[last + 1]!.swing > 0.3 * own) last++
+  const after = windows.slice(last + 1)
+  const fell = after.some((window) => level - window.level > 1.5 * own && window.swing > STILL_SWINGS * own)
+  if (fell && after.length >= 2) return { flaw: 'engine-firing' }
+  // a window that holds the turn of the key swings far more than the cranking beside it
+  const usual = medianOf(Float64Array.from(windows.slice(first, last + 1), (window) => window.swing))
+  while (first < last && windows[first]!.swing > 1.6 * usual) first++
+  while (last > first && windows[last]!.swing > 1.6 * usual) last--
+  const begin = windows[first]!.from + surgePoints(trace, windows[first]!, own)
+  const stretch = part(trace, begin, Math.min(windows[last]!.to, begin + Math.floor(LONGEST_S / trace.step)))
+  if (stretch.values.length < 16) return { flaw: 'too-short' }
+  return quickens(stretch, cylinders, knownRpm) ? { flaw: 'engine-firing' } : { flaw: null, trace: stretch }
+}
+
+function windowsOf(trace: EvenTrace): Window[] {
+  const size = Math.max(8, Math.round(WINDOW_S / trace.step))
+  const windows: Window[] = []
+  for (let from = 0; from + size <= trace.values.length; from += size) {
+    const to = from + 2 * size > trace.values.length ? trace.values.length : from + size
+    const values = trace.values.subarray(from, to)
+    windows.push({ from, to, level: medianOf(values), swing: swing(withoutTrend(values)) })
+  }
+  return windows
+}
+
+/** Points of the first window that still belong to the surge: up to where the current first comes down to the typical level. */
+function surgePoints(trace: EvenTrace, { from, to, level }: Window, own: number): number {
+  const high = level + 3 * own
+  let cut = 0
+  for (let i = from; i < to; i++) if (trace.values[i]! > high) cut = i - from + 1
+  // a surge has a tail below what stands out
+  return cut === 0 ? 0 : cut + Math.round((INRUSH_S / 2) / trace.step)
+}
+
+/** Whether the beat of the last third is much quicker than that of the first. */
+function quickens(stretch: EvenTrace, cylinders: number, knownRpm: number | undefined): boolean {
+  const third = Math.floor(stretch.values.length / 3)
+  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 1))
+  if (!before || !after || before.explained < 0.35 || after.explained < 0.35 || knownRpm !== undefined) return false
+  return after.humpsPerSecond > QUICKENS * before.humpsPerSecond
+}
