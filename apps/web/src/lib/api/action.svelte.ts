@@ -11,7 +11,7 @@ export class Action {
   busy = $state(false)
   refusal = $state.raw<Refusal | undefined>(undefined)
 
-  async run<Value>(call: () => Promise<Answer<Value>>, done?: (value: Value, etag: string | undefined) => void | Promise<void>): Promise<boolean> {
+  async run<Value>(call: () => Promise<Answer<Value>>, done?: (value: Value, etag: string | undefined) => unknown): Promise<boolean> {
     if (this.busy) return false
     this.busy = true
     this.refusal = undefined

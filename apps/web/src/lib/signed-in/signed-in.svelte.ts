@@ -1,5 +1,5 @@
 import type { Credentials, SignedIn as SignInAnswer } from '@evenbore/client'
-import { may, type Action, type Me, type Subject } from '@evenbore/contract'
+import { may, whyNot, type Action, type Me, type Refusal, type Subject } from '@evenbore/contract'
 import { answer } from '#lib/api/answer.ts'
 import { client } from '#lib/api/client.ts'
 import { deviceSettings } from '#lib/format/device-settings.svelte.ts'
@@ -78,6 +78,11 @@ class SignedIn {
   /** May this person do that here? `garage` defaults to the one looked at. */
   may(action: Action, subject: Subject = { garage: this.garage?.id }): boolean {
     return this.#actor !== undefined && may(this.#actor, action, subject)
+  }
+
+  /** Why not, for a sentence beside what cannot be done; null where it can. */
+  whyNot(action: Action, subject: Subject): Refusal | null {
+    return this.#actor === undefined ? 'not-allowed' : whyNot(this.#actor, action, subject)
   }
 
   async #start(): Promise<void> {

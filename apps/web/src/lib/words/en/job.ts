@@ -107,6 +107,7 @@ export const job = {
     reading: 'reading',
     'reading-replaced': 'reading replaced',
     'reading-withdrawn': 'reading withdrawn',
+    evaluation: 'reckoned',
     'suggestion-taken': 'suggestion taken',
     'suggestion-declined': 'suggestion declined',
     'testing-closed': 'testing closed',
@@ -132,6 +133,9 @@ export const job = {
     'engine-event': 'engine',
     'same-engine': 'the same engine as another record',
   } as Readonly<Record<string, string>>,
+  beliefMoved: 'How belief moved with each reading',
+  faultAt: (cylinder: number) => `fault at ${cylinder}`,
+  gasketAt: (a: number, b: number) => `gasket ${a} to ${b}`,
   elsewhereHidden: 'recorded at another garage',
 
   findings: 'Findings',
