@@ -24,6 +24,9 @@ export const versionSchema = z.int().min(1)
 /** Kilometres on the clock. */
 export const odometerKmSchema = z.int().min(0).max(5_000_000)
 
+/** Body of an action that needs none: `{}`, or nothing at all. */
+export const nothingSchema = z.strictObject({}).nullish()
+
 /** A page of a list: `next` is the cursor to pass as `after`, null on the last page. */
 export const page = <T extends z.ZodType>(item: T) => z.strictObject({ items: z.array(item), next: z.string().nullable() })
 /** Query of every paged list. */

@@ -13,6 +13,10 @@ import { standingOf } from './standing.ts'
 import { factsOfJob, jobById, jobsOf, searchJobs, updateJob } from './store.ts'
 import { told } from './told.ts'
 
+export { standingFacts, type JobFacts } from './facts.ts'
+export { agreedVersion, permittedMinor, repairUnderWay } from './standing.ts'
+export { lockJob } from './store.ts'
+
 /** One job with its people, car, engine, contacts and parts. */
 export async function readJob(tx: Transaction, actor: Actor, id: string): Promise<Job> {
   const facts = await demandJob(tx, actor, 'jobs.read', id)

@@ -98,6 +98,12 @@ export function repairUnderWay(facts: StandingFacts): boolean {
   return presentOf(facts).repair !== null
 }
 
+/** Place among the versions of the newest one that manager and customer agreed to and that is not used up yet; -1 for none. */
+export function agreedVersion(facts: StandingFacts): number {
+  const { agreed } = presentOf(facts)
+  return agreed === undefined ? -1 : facts.versions.indexOf(agreed)
+}
+
 function presentOf(facts: StandingFacts): Present {
   const end = endOf(facts)
   const live = facts.versions.filter(({ sentAt }) => sentAt > end)
