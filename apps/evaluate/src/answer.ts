@@ -1,5 +1,5 @@
-import { type Case, type Checked, type DiagnosisProblem, parseCase, parseJson } from '@evenbore/contract/diagnosis'
-import { evaluate } from '@evenbore/diagnosis'
+import { type Case, type Checked, type DiagnosisProblem, type Pair, parseCase, parseJson, parsePair } from '@evenbore/contract/diagnosis'
+import { compare, evaluate } from '@evenbore/diagnosis'
 
 /** What one input is answered with: JSON text, and whether the input was good. */
 export interface Answer {
@@ -24,3 +24,7 @@ export function answerCase(text: string): Answer {
   return answer<Case>(text, parseCase, (value) => evaluate(value))
 }
 
+/** Compares two sessions given as JSON text. */
+export function answerPair(text: string): Answer {
+  return answer<Pair>(text, parsePair, (pair) => compare(pair))
+}

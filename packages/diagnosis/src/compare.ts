@@ -1,0 +1,39 @@
+import type { Comparison, ComparisonObjection, Pair } from '@evenbore/contract'
+import { admit } from './admission/admit.ts'
+import { evaluate } from './evaluate.ts'
+import { defaultKnowledge, type Knowledge } from './knowledge/knowledge.ts'
+import { checkBaseline, type Side } from './retest/baseline.ts'
+import { curedFaults, newHarm } from './retest/cured.ts'
+import { cylinderChanges } from './retest/pressures.ts'
+import { spreadChange } from './retest/spread.ts'
+
+/**
+ * A retest against its baseline: for each cylinder and for the spread the probabilities of improved, unchanged and worse, what was
+ * cured, new harm, and what stands against comparing at all. Pure, like `evaluate`.
+ *
+ * @param pair two cases of one engine that passed the contract, and the operations done in between
+ */
+export function compare({ before, after, work = [] }: Pair, knowledge: Knowledge = defaultKnowledge): Comparison {
+  const old: Side = { case: before, admission: admit(before) }
+  const now: Side = { case: after, admission: admit(after) }
+  const baseline = checkBaseline(old, now, work)
+  const worked = work.some((operation) => operation !== 'run-on' && !operation.startsWith('look-'))
+  const { cylinders, objections } = cylinderChanges(old, now, baseline.comparable, worked)
+  const earlier = evaluate(before, knowledge, { ranking: false })
+  const later = evaluate(after, knowledge, { ranking: false })
+  const without = evaluate({ ...after, readings: [] }, knowledge, { ranking: false })
+  const judge = before.engine.cycle !== 2
+  return {
+    model: later.model,
+    comparable: baseline.comparable,
+    cylinders,
+    spread: spreadChange(old.admission, now.admission, baseline.comparable),
+    cured: judge ? curedFaults(earlier.cylinders, later.cylinders, without.cylinders, work, knowledge) : [],
+    newHarm: judge ? newHarm(earlier.cylinders, later.cylinders, cylinders) : [],
+    objections: [...baseline.objections, ...objections, ...own('before', old), ...own('after', now)],
+  }
+}
+
+function own(side: 'before' | 'after', { admission }: Side): ComparisonObjection[] {
+  return admission.objections.map((each) => ({ ...each, in: side }))
+}
