@@ -32,12 +32,18 @@ const APP = {
 type PersonRow = { readonly secondFactor: boolean; readonly signedIn: boolean; readonly roles: HeldRole[]; readonly deputyFor: Deputising[] }
 type TabletRow = { readonly id: string; readonly garage: string; readonly bay: string }
 
+/** With the scope to write jobs comes that to read them, since the answer to a booking is the job. */
+function withIncluded(scopes: readonly Scope[]): Scope[] {
+  return scopes.includes('jobs:write') ? [...new Set<Scope>([...scopes, 'jobs:read'])] : [...scopes]
+}
+
 /** Who a token speaks for just now, or undefined when that has ended: signed out, left, revoked. */
 export async function actorOf(database: Database, claims: Claims, production: boolean): Promise<Actor | undefined> {
   if (claims.kind === 'app') {
     const app = (await database.run<{ scopes: Scope[]; garages: string[] }>(APP, [claims.sub]))[0]
     if (app === undefined) return undefined
-    return { kind: 'app', app: claims.sub, scopes: claims.scopes.filter((scope) => app.scopes.includes(scope)), garages: app.garages }
+    const scopes = claims.scopes.filter((scope) => app.scopes.includes(scope))
+    return { kind: 'app', app: claims.sub, scopes: withIncluded(scopes), garages: app.garages }
   }
   const person = (await database.run<PersonRow>(PERSON, [claims.sub, claims.family]))[0]
   if (person === undefined || !person.signedIn) return undefined

@@ -1,0 +1,44 @@
+import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
+import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { buildApp } from '../../apps/api/src/app.ts'
+import { readConfig } from '../../apps/api/src/config.ts'
+import { openDatabase } from '../../apps/api/src/platform/database/database.ts'
+import { migrate } from '../../apps/api/src/platform/database/migrate.ts'
+import { sqlFile } from '../../apps/api/src/platform/database/sql-file.ts'
+import { startCluster } from '../../apps/api/src/platform/postgres/cluster.ts'
+import type { TestService } from './service.ts'
+
+/** The service as it is served, with a PostgreSQL of its own that waits for the disk as in use: for benches. */
+export type LocalService = Omit<TestService, 'listen'> & { readonly address: string; readonly databaseUrl: string }
+
+/** Starts it on a free port, in a throw-away folder that `close` removes. */
+export async function localService(): Promise<LocalService> {
+  const folder = mkdtempSync(join(tmpdir(), 'evenbore-bench-'))
+  chmodSync(folder, 0o755) // as root PostgreSQL runs as another user, which must be able to enter
+  const cluster = await startCluster({ folder, database: 'bench' })
+  await migrate(cluster.url, resolve(import.meta.dirname, '..', '..', 'prisma', 'migrations'))
+  const database = openDatabase(cluster.url)
+  const app = await buildApp({ config: readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent' }), database })
+  await app.listen({ port: 0, host: '127.0.0.1' })
+  return {
+    app,
+    database,
+    server: app.server,
+    address: `http://127.0.0.1:${(app.server.address() as AddressInfo).port}`,
+    databaseUrl: cluster.url,
+    close: async () => {
+      await app.close()
+      await database.close()
+      await cluster.stop()
+      rmSync(folder, { recursive: true, force: true })
+    },
+  }
+}
+
+/** The floor's statement as the service runs it. */
+export function floorStatement(): string {
+  const store = new URL('../../apps/api/src/features/jobs/store.ts', import.meta.url).href
+  return sqlFile(store, './sql/floor.sql', { facts: sqlFile(store, './sql/facts.sql') })
+}
