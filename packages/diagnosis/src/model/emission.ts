@@ -4,10 +4,10 @@ import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
 import type { StateGroup } from './groups.ts'
-import { leakSums, type PercentCurve } from './leakage.ts'
+import { leakSums, type LeakSums, type PercentCurve } from './leakage.ts'
 import type { Ears } from './listening.ts'
 import { weighLooks, type Looks } from './looks.ts'
-import { OWN_COUNT, type StateSpace } from './states.ts'
+import { OWN_COUNT, type LeakRow, type StateSpace } from './states.ts'
 
 /** What is shared by all cylinders while the evidence is summed. */
 export interface Workspace {
@@ -27,8 +27,9 @@ export interface Emission {
   readonly dry: Float64Array | null
   /** [(class * seal rows + row) * rises + v] */
   readonly wet: Float64Array | null
-  /** [leak row * leakCount + l], filled for the rows of live states */
+  /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states */
   readonly leak: Float64Array | null
+  readonly leakRow: Int32Array
   readonly looks: Looks | null
   /** Prior x looks of each state; 0 where the state cannot matter. */
   readonly weight: Float64Array
@@ -68,14 +69,17 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = prior[states.own[s]!]! * states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
   const bound = gaugeBounds(weight, dry, wet, space)
-  const leak = leaks === null ? null : new Float64Array(states.leaks.length * grid.leakCount)
-  if (leaks !== null && leak !== null) boundByLeaks(bound, leaks, leak, space)
+  const plain = cylinder.leakage.every((r) => !r.wet && !r.rockersSlack)
+  const rows = plain ? states.plainLeaks : states.leaks
+  const leakRow = plain ? states.plainRowOf : states.leakRow
+  const leak = leaks === null ? null : new Float64Array(rows.length * grid.leakCount)
+  if (leaks !== null && leak !== null) boundByLeaks(bound, leaks, leak, rows, leakRow, grid)
   let largest = 0
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
   const sums = space.subsets.map(() => new Float64Array(states.bridgePrior.length * grid.cells))
-  const emission: Emission = { dry, wet, leak, looks, weight, live, sums, scale: 1 }
+  const emission: Emission = { dry, wet, leak, leakRow, looks, weight, live, sums, scale: 1 }
   const inner = new Float64Array(grid.rises.length * grid.leakCount)
   for (const group of space.groups) addGroup(group, emission, space, inner)
   return { ...emission, scale: scaleToOne(sums) }
@@ -94,25 +98,21 @@ function gaugeBounds(weight: Float64Array, dry: Float64Array | null, wet: Float6
 }
 
 /** Fills the leak likelihoods of the rows that can matter and tightens the bounds by them. */
-function boundByLeaks(bound: Float64Array, leaks: NonNullable<ReturnType<typeof leakSums>>, leak: Float64Array, space: Workspace): void {
-  const { states, grid } = space
-  const rowMost = new Float64Array(states.leaks.length)
-  for (let s = 0; s < states.count; s++) {
-    const r = states.leakRow[s]!
-    if (bound[s]! > rowMost[r]!) rowMost[r] = bound[s]!
-  }
-  const order = Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
-  const rowLeak = new Float64Array(states.leaks.length)
+function boundByLeaks(bound: Float64Array, leaks: LeakSums, leak: Float64Array, rows: readonly LeakRow[], leakRow: Int32Array, grid: Grid): void {
+  const rowMost = new Float64Array(rows.length)
+  for (let s = 0; s < bound.length; s++) if (bound[s]! > rowMost[leakRow[s]!]!) rowMost[leakRow[s]!] = bound[s]!
+  const order = Int32Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
+  const rowLeak = new Float64Array(rows.length)
   let best = 0
   for (const r of order) {
     if (rowMost[r]! * leaks.atMost < best * PRUNE) break
-    leaks.fill(states.leaks[r]!, leak, r * grid.leakCount)
+    leaks.fill(rows[r]!, leak, r * grid.leakCount)
     let most = 0
-    for (let l = 0; l < grid.leakCount; l++) if (leak[r * grid.leakCount + l]! > most) most = leak[r * grid.leakCount + l]!
+    for (let l = r * grid.leakCount; l < (r + 1) * grid.leakCount; l++) if (leak[l]! > most) most = leak[l]!
     rowLeak[r] = most
     if (rowMost[r]! * most > best) best = rowMost[r]! * most
   }
-  for (let s = 0; s < states.count; s++) bound[s]! *= rowLeak[states.leakRow[s]!]!
+  for (let s = 0; s < bound.length; s++) bound[s]! *= rowLeak[leakRow[s]!]!
 }
 
 /** Largest value of each row over all classes: tables are [class][row][width] or [row][width]. */
@@ -128,7 +128,7 @@ function rowMaxima(table: Float64Array, rows: number, width: number): Float64Arr
 function addInner(s: number, c: number, weight: number, emission: Emission, space: Workspace, inner: Float64Array): void {
   const { states, grid } = space
   const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
-  const leakAt = states.leakRow[s]! * grid.leakCount
+  const leakAt = emission.leakRow[s]! * grid.leakCount
   const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
   let at = 0
   for (let v = 0; v < grid.rises.length; v++) {
@@ -192,7 +192,7 @@ export function weighGroup(group: StateGroup, emission: Emission, space: Workspa
 function dotInner(s: number, c: number, emission: Emission, space: Workspace, inner: Float64Array): number {
   const { states, grid } = space
   const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
-  const leakAt = states.leakRow[s]! * grid.leakCount
+  const leakAt = emission.leakRow[s]! * grid.leakCount
   const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
   let at = 0, total = 0
   for (let v = 0; v < grid.rises.length; v++) {

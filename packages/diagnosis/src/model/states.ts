@@ -40,6 +40,9 @@ export interface StateSpace {
   readonly sealRows: readonly Spread[]
   readonly leakRow: Int32Array
   readonly leaks: readonly LeakRow[]
+  /** Rows that differ only in what oil or slack rockers stop are one row while nobody tested that: row of `plainLeaks` by state. */
+  readonly plainRowOf: Int32Array
+  readonly plainLeaks: readonly LeakRow[]
   /** Chance of each bridge level between a pair of neighbours; [0] is none. */
   readonly bridgePrior: Float64Array
   /** Pairs of faults (second given first), by state: index into `pairs`, or -1. */
@@ -192,28 +195,47 @@ function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) 
       leakRow.push(rowOf(parts, bridgeLoss)); pair.push(pairAt)
     },
     finish(bridgePrior: Float64Array): StateSpace {
-      const losses = shareRows(loss, scatter)
-      const seals = shareRows(sealed, sealedScatter)
+      const losses = shareRows(loss, scatter, 0)
+      const seals = shareRows(sealed, sealedScatter, SEAL_STEP)
+      const plain = plainRows(leaks)
       return {
         lossRow: losses.row, lossRows: losses.rows, sealRow: seals.row, sealRows: seals.rows,
         count: own.length, own: Uint8Array.from(own), second: Uint8Array.from(second), valve: Int8Array.from(valve),
         bridgeLevel: Uint8Array.from(bridgeLevel), weight: Float64Array.from(weight), loss: Float64Array.from(loss),
         scatter: Float64Array.from(scatter), sealed: Float64Array.from(sealed), sealedScatter: Float64Array.from(sealedScatter),
-        leakRow: Int32Array.from(leakRow), leaks, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss,
+        leakRow: Int32Array.from(leakRow), leaks, plainRowOf: Int32Array.from(leakRow, (r) => plain.of[r]!), plainLeaks: plain.rows, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss,
       }
     },
   }
 }
 
-function shareRows(means: readonly number[], sds: readonly number[]): { row: Int32Array; rows: Spread[] } {
+/** Returns with oil closer than this are the same: a quarter of the scatter of a wet reading. */
+const SEAL_STEP = 0.01
+
+function shareRows(means: readonly number[], sds: readonly number[], step: number): { row: Int32Array; rows: Spread[] } {
   const at = new Map<string, number>()
   const rows: Spread[] = []
+  const round = (x: number): number => (step === 0 ? x : Math.round(x / step) * step)
   const row = Int32Array.from(means, (mean, i) => {
-    const key = `${mean.toPrecision(12)};${sds[i]!.toPrecision(12)}`
+    const spread = { mean: round(mean), sd: round(sds[i]!) }
+    const key = `${spread.mean.toPrecision(12)};${spread.sd.toPrecision(12)}`
     const found = at.get(key)
     if (found !== undefined) return found
     at.set(key, rows.length)
-    return rows.push({ mean, sd: sds[i]! }) - 1
+    return rows.push(spread) - 1
   })
   return { row, rows }
+}
+
+function plainRows(leaks: readonly LeakRow[]): { of: Int32Array; rows: LeakRow[] } {
+  const at = new Map<string, number>()
+  const rows: LeakRow[] = []
+  const of = Int32Array.from(leaks, (leak) => {
+    const key = leak.at.join()
+    const found = at.get(key)
+    if (found !== undefined) return found
+    at.set(key, rows.length)
+    return rows.push(leak) - 1
+  })
+  return { of, rows }
 }
