@@ -48,3 +48,9 @@ export const CASE = {
   gauge: { span: psi(300), accuracyClass: 1.6 },
   readings: [150, 152, 110, 149].map((value, at) => ({ test: 'compression', cylinder: at + 1, pressure: psi(value) })),
 }
+
+/** A draft of the job's quote, for what each caller uses up. */
+export async function putDraft(service: TestService, chain: TestChain, jobId: string): Promise<void> {
+  const lines = [{ kind: 'part', operation: null, cylinders: [], text: 'gasket', quantity: 1, rateMinor: 10_000, taxBasisPoints: 2_000 }]
+  await service.database.prisma.quoteDraft.upsert({ where: { jobId }, create: { id: newId(), jobId, lines, authorId: chain.mill.technician.id }, update: { lines, version: 1 } })
+}

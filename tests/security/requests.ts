@@ -3,7 +3,7 @@ import { CASE, type Records } from './records.ts'
 import type { RuleName } from './table.ts'
 
 /** A request to one route about a record at Mill Lane: the rule that governs it, the path's ids and a body that is well formed. */
-export type RouteRequest = { readonly rule: RuleName | 'open'; readonly params?: Readonly<Record<string, string>>; readonly query?: string; readonly body?: object; readonly headers?: Readonly<Record<string, string>> }
+export type RouteRequest = { readonly rule: RuleName | 'open'; readonly params?: Readonly<Record<string, string>>; readonly query?: string; readonly body?: object; readonly headers?: Readonly<Record<string, string>>; readonly needsDraft?: true }
 
 const EDIT = { 'if-match': '"1"' }
 const WHEN = '2026-05-06T10:20:00.000Z'
@@ -113,8 +113,8 @@ export function requests({ mill }: TestChain, { job, ids }: Records): Readonly<R
     'GET /v1/jobs/{job}/quote/suggested-lines': () => ({ rule: 'read quotes', params: ofJob }),
     'GET /v1/garages/{garage}/decisions': () => ({ rule: 'read quotes', params: garage }),
     'PUT /v1/jobs/{job}/quote/draft': () => ({ rule: 'draft quotes', params: ofJob, body: { lines: [line] }, headers: { 'if-none-match': '*' } }),
-    'DELETE /v1/jobs/{job}/quote/draft': () => ({ rule: 'draft quotes', params: ofJob, headers: EDIT }),
-    'POST /v1/jobs/{job}/quote/versions': () => ({ rule: 'send quotes', params: ofJob, headers: key() }),
+    'DELETE /v1/jobs/{job}/quote/draft': () => ({ rule: 'draft quotes', params: ofJob, headers: EDIT, needsDraft: true }),
+    'POST /v1/jobs/{job}/quote/versions': () => ({ rule: 'send quotes', params: ofJob, headers: key(), needsDraft: true }),
     'POST /v1/quote-versions/{version}/send-back': () => ({ rule: 'answer quotes', params: { version: id('version') }, body: { question: 'wet test?' }, headers: key() }),
     'POST /v1/quote-versions/{version}/refusal': () => ({ rule: 'answer quotes', params: { version: id('version') }, body: { reason: 'too early' }, headers: key() }),
     'POST /v1/quote-versions/{version}/approval': () => ({ rule: 'answer quotes', params: { version: id('version') }, headers: key() }),
