@@ -12,6 +12,7 @@ import { securityHeaders } from './platform/http/headers.ts'
 import { rateLimits, LIMITS } from './platform/http/limits.ts'
 import { logStream, requestLog } from './platform/http/log.ts'
 import type { App } from './platform/http/app.ts'
+import { noQuery } from './platform/http/no-query.ts'
 import { startPage, webPages } from './platform/http/pages.ts'
 import { serializerCompiler } from './platform/http/serializer.ts'
 import { traceOf } from './platform/http/trace.ts'
@@ -73,6 +74,7 @@ export async function buildApp({ config, database, strictAnswers = false }: AppO
   app.addHook('onClose', () => live.stop())
 
   await app.register(problems)
+  await app.register(noQuery)
   await app.register(jsonBodies)
   await app.register(requestLog)
   await app.register(securityHeaders, { pages: page, https: config.certificate !== undefined })

@@ -58,6 +58,9 @@ describe('garages', () => {
     expect((await owner().post('/v1/garages', { ...GARAGE, name: 'a\u0000b' })).status).toBe(400)
     expect((await send('application/json', JSON.stringify({ ...GARAGE, name: 'x'.repeat(2_000_000) }))).status).toBe(413)
   })
+  test('a query that a route does not take is refused', async () => {
+    expect((await desk().get('/v1/garages?colour=red')).body).toMatchObject({ status: 400, errors: [{ path: '/query/colour' }] })
+  })
   test('staff: everybody with a role there, owners too', async () => {
     const { items } = (await desk().get(`${mill()}/staff`)).body
     expect(items).toContainEqual({ id: chain.mill.technician.id, name: chain.mill.technician.name, roles: ['technician'] })
