@@ -72,6 +72,7 @@ export const office = {
   history: 'Over the years',
   historyEmpty: 'Nothing has been recorded of this engine yet.',
   engineTrail: 'Its trail',
+  historyKinds: { fitted: 'fitted in', removed: 'taken out of', job: 'visit', session: 'session', finding: 'finding' },
   addEvent: 'Something happened to it',
   eventKinds: { rebuilt: 'rebuilt', 'head-off': 'head was off', note: 'note' },
   eventText: 'What',
