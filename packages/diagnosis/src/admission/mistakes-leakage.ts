@@ -90,7 +90,7 @@ function againstCompression(layout: EngineLayout, sessions: readonly AdmittedSes
   const { conditions, airPa } = sessions[judged.session]!
   const stroke = { ...MIDDLING, airPa, rpm: conditions.crankingRpm ?? MIDDLING.rpm, displacementCm3: layout.displacementCm3 ?? MIDDLING.displacementCm3 }
   const factor = layout.displacementCm3 === null ? THRESHOLDS.leakDisagreementUnknownSize.value : THRESHOLDS.leakDisagreement.value
-  const lossOf = (areaMm2: number): number => -Math.log(pressureLeft(areaMm2, stroke))
+  const lossOf = (areaMm2: number): number => -Math.log(Math.max(pressureLeft(areaMm2, stroke), 1e-6))
   return all.filter((entry) => {
     const found = judgedCylinder(judged, entry.cylinder)
     if (!found || entry.leakAreaMm2 === null || entry.wet || found.own.pa <= 0 || entry.againstSisters === null) return false

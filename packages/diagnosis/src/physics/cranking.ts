@@ -30,9 +30,9 @@ export interface CrankingStroke {
 const STEP_DEG = 2
 
 /**
- * Part of the peak cranking pressure that a leak leaves, 0 to 1: the charge that escapes on the way from intake closing to top
+ * Part of the peak cranking pressure (gauge) that a leak leaves, 0 to 1: the charge that escapes on the way from intake closing to top
  * dead centre through an isentropic opening, d(ln m)/dt = -A sqrt(R T) f(pa/p) / V, with p and T of the polytropic stroke.
- * No leak gives 1; a very large one tends to 0. Heat and oil film are left out, so the answer is good to about a third of the loss.
+ * No leak gives 1; a very large one tends to 0. Heat and oil film are left out, so the answer is good to about a fifth of the loss.
  *
  * Trend to compare with (rough calculation, from memory): .86 mm2 at 200 rpm costs about 40 percent on 150 cm3, 18 on 400, 9 on 785.
  */
@@ -52,5 +52,6 @@ export function pressureLeft(leakAreaMm2: number, stroke: CrankingStroke): numbe
     const rate = (leakAreaMm2 * 1e-6 * Math.sqrt(AIR_GAS_CONSTANT * temperature) * flowFunction(airPa / pressure)) / (ratio * clearanceM3)
     logMass -= rate * stepSeconds
   }
-  return Math.exp(logMass)
+  const peak = startRatio ** exponent
+  return Math.max(0, (peak * Math.exp(logMass) - 1) / (peak - 1))
 }

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest'
+import { normalBelow, normalDensity } from '../../packages/diagnosis/src/rules/normal.ts'
+import { gaussLegendre } from '../../packages/diagnosis/src/rules/quadrature.ts'
+import { probabilityAllAbove, probabilityAllBelow, probabilitySpreadInside } from '../../packages/diagnosis/src/rules/inside.ts'
+import { probabilityBelow, readingDensity } from '../../packages/diagnosis/src/rules/reading-density.ts'
+import { verdictOf } from '../../packages/diagnosis/src/rules/consistency.ts'
+import type { CombinedCylinder } from '../../packages/diagnosis/src/admission/types.ts'
+
+const digits = (value: number, expected: number, unit: number): void => expect(Math.abs(value - expected)).toBeLessThanOrEqual(unit / 2 + 1e-12)
+
+describe('normal distribution', () => {
+  it('z of .95 (published constant)', () => digits(normalBelow(1.644854), 0.95, 1e-6))
+  it.each([[0, 0.5], [1, 0.841344746068543], [-3, 0.00134989803163009], [-6, 9.86587645037698e-10], [-8, 6.22096057427178e-16]])('below %d: %f (tables, from memory)', (z, p) => {
+    expect(Math.abs(normalBelow(z) / p - 1)).toBeLessThan(1e-12)
+  })
+  it('joins its three pieces without a step and reaches both ends', () => {
+    for (const z of [0.67448975, Math.sqrt(32)]) expect(Math.abs(normalBelow(z + 1e-9) - normalBelow(z - 1e-9) - 2e-9 * normalDensity(z))).toBeLessThan(1e-14)
+    expect(normalBelow(Infinity)).toBe(1)
+    expect(normalBelow(-Infinity)).toBe(0)
+  })
+})
+
+/** A cylinder whose needle position is normal: a vanishing mark blurred by its repeatability. */
+function normalCylinder(cylinder: number, pa: number, sdPa: number): CombinedCylinder {
+  const mark = sdPa / 1000
+  return {
+    cylinder, readings: [cylinder - 1], pa, widening: 1,
+    evidence: [{
+      reading: cylinder - 1, cylinder, session: 0, kind: 'dry', strokes: 6, pa, lowPa: pa - mark / 2, highPa: pa + mark / 2, resolutionPa: mark, sdPa,
+      usable: true, judged: true, seq: null, firstStrokePa: null, strokesPa: null, oilMl: null, heldTenSeconds: null,
+    }],
+  }
+}
+const PERFECT = { boundPa: 0, spanPa: 1000 }
+
+describe('conformity with one limit (JCGM 106:2012; its examples through an open implementation and from memory)', () => {
+  const shifted = (value: number): number => value + 1000
+  it('upper limit -5.40, estimate -5.47, u .05', () => {
+    expect(Math.abs(probabilityAllBelow([readingDensity(normalCylinder(1, shifted(-5.47), 0.05))], shifted(-5.4), PERFECT) - 0.919243)).toBeLessThan(2e-4)
+  })
+  it('lower limit 490, estimate 509.7, u 8.6', () => {
+    expect(Math.abs(probabilityAllAbove([readingDensity(normalCylinder(1, 509.7, 8.6))], 490, PERFECT) - 0.98901)).toBeLessThan(2e-5)
+  })
+  it('12.5 to 16.3, estimate 13.6, u 1.8', () => {
+    const table = readingDensity(normalCylinder(1, 13.6, 1.8))
+    expect(Math.abs(probabilityBelow(table, 16.3) - probabilityBelow(table, 12.5) - 0.66263)).toBeLessThan(2e-5)
+  })
+  it("producer's and consumer's risk: values N(9.5, .3), measured with sd .1, limits 9 to 10", () => {
+    // integrated over the true value with our quadrature and distribution
+    const { at, weight } = gaussLegendre(60)
+    const accepted = (value: number): number => normalBelow((10 - value) / 0.1) - normalBelow((9 - value) / 0.1)
+    const over = (from: number, to: number, part: (value: number) => number): number => at.reduce((sum, x, i) => {
+      const value = (from + to) / 2 + (x * (to - from)) / 2
+      return sum + weight[i]! * (to - from) * (normalDensity((value - 9.5) / 0.3) / 0.3) * part(value)
+    }, 0)
+    digits(over(7.5, 9, accepted) + over(10, 11.5, accepted), 0.0189422067, 2e-9)
+    digits(over(9, 10, (value) => 1 - accepted(value)), 0.0372078002, 2e-9)
+  })
+  it('decides from .95 and .05 only', () => {
+    expect([0.95, 0.949999, 0.05, 0.050001].map(verdictOf)).toEqual(['inside', 'undecided', 'outside', 'undecided'])
+  })
+})
+
+describe('spread of two and more normal cylinders', () => {
+  it('two cylinders: the closed form of a ratio limit', () => {
+    // lowest >= .9 highest for x and y: both x >= .9 y and y >= .9 x
+    const [x, y, s] = [150, 138, 2]
+    const tables = [normalCylinder(1, x, s), normalCylinder(2, y, s)].map((each) => readingDensity(each))
+    const edge = (a: number, b: number): number => normalBelow((a - 0.9 * b) / (s * Math.hypot(1, 0.9)))
+    expect(probabilitySpreadInside(tables, { part: 0.9 }, PERFECT)).toBeCloseTo(edge(x, y) + edge(y, x) - 1, 5)
+  })
+  it('two cylinders: the closed form of a limit in pressure', () => {
+    const tables = [normalCylinder(1, 150, 2), normalCylinder(2, 138, 2)].map((each) => readingDensity(each))
+    const z = (d: number): number => normalBelow((d - 12) / (2 * Math.SQRT2))
+    expect(probabilitySpreadInside(tables, { differencePa: 10 }, PERFECT)).toBeCloseTo(z(10) - z(-10), 5)
+  })
+  it('finer tables move nothing by more than 1e-5', () => {
+    const cylinders = [150, 152, 149, 139, 150, 151, 150, 148].map((pa, index) => normalCylinder(index + 1, pa, 1.5))
+    const coarse = probabilitySpreadInside(cylinders.map((each) => readingDensity(each)), { part: 0.9 }, PERFECT)
+    const fine = probabilitySpreadInside(cylinders.map((each) => readingDensity(each, [], 384)), { part: 0.9 }, PERFECT)
+    expect(Math.abs(coarse - fine)).toBeLessThan(1e-5)
+  })
+  it('a shared error of zero matters to a ratio, a shared gain does not', () => {
+    const tables = [normalCylinder(1, 150, 0.01), normalCylinder(2, 135.2, 0.01)].map((each) => readingDensity(each))
+    // as read: 135.2 of 150 is just inside one tenth; a zero error of up to 5 either way leaves it undecided
+    expect(probabilitySpreadInside(tables, { part: 0.9 }, PERFECT)).toBeGreaterThan(0.999)
+    const withZero = probabilitySpreadInside(tables, { part: 0.9 }, { boundPa: 5, spanPa: 300 })
+    expect(withZero).toBeGreaterThan(0.4)
+    expect(withZero).toBeLessThan(0.9)
+  })
+})
