@@ -4,7 +4,7 @@ import type { Words } from '#lib/words/text.svelte.ts'
 /** A suggested test in words: "Leakage on 3 and 1, rockers of 3 slack". */
 export function testWords(test: SuggestedTest, words: Words): string {
   const { tests, ui } = words
-  const name = test.code ? tests.observations[test.code] : test.wet && test.test === 'compression' ? tests.names.wet : test.running ? tests.names.running : test.snap ? tests.names.snap : tests.names[test.test]
+  const name = test.code ? tests.lookFor(tests.observations[test.code]) : test.wet && test.test === 'compression' ? tests.names.wet : test.running ? tests.names.running : test.snap ? tests.names.snap : tests.names[test.test]
   const parts = [
     test.cylinders?.length ? tests.on(name, ui.list(test.cylinders.map(String))) : name,
     test.repeat ? tests.again : '',

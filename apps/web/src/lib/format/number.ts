@@ -46,7 +46,7 @@ export function formatNumber(value: number, locale: string, maximumFractionDigit
 export function inHundred(probability: number, locale: string): string {
   const value = probability * 100
   if (value < 1) return `<${formatNumber(1, locale)}`
-  if (value > 99) return probability >= 0.9995 ? `>${formatNumber(99.9, locale, 1)}` : formatNumber(99, locale)
+  if (value > 99) return formatNumber(99, locale)
   return formatNumber(Math.round(value), locale)
 }
 

@@ -41,6 +41,8 @@ class Outbox {
     this.#channel.onmessage = () => void this.#reload().then(() => (this.sentCount += 1))
     contact.whenBack(() => void this.flush())
     await this.#reload()
+    const dayAgo = new Date(Date.now() - 24 * 3_600_000).toISOString()
+    await this.forget((entry) => (entry.sentAt ?? '') < dayAgo)
     void this.flush()
   }
 
@@ -81,6 +83,16 @@ class Outbox {
     await this.#changed()
   }
 
+  /** Lets go of sent entries that a fetched list has by now. */
+  async forget(seen: (entry: OutboxEntry) => boolean): Promise<void> {
+    const gone = this.entries.filter((entry) => entry.state === 'sent' && seen(entry))
+    if (gone.length === 0) return
+    const transaction = (await database()).transaction('outbox', 'readwrite')
+    await Promise.all(gone.map((entry) => transaction.store.delete(entry.seq!)))
+    await transaction.done
+    await this.#reload()
+  }
+
   /** Sends what waits, in order, until done or until the network or the sign-in is missing. */
   flush(): Promise<void> {
     this.#flushing ??= this.#flush().finally(() => (this.#flushing = undefined))
@@ -113,7 +125,9 @@ class Outbox {
     const answer = await request<{ state?: string }>(entry.method, entry.path, entry.body, { headers: entry.method === 'POST' ? { 'idempotency-key': entry.id } : {} })
     if (answer.refusal === undefined) {
       if (answer.value?.state === 'unplaced') await db.put('outbox', plain({ ...entry, tried: true, state: 'conflict', conflict: { why: 'unplaced' }, sentAt: new Date().toISOString() }))
-      else await db.delete('outbox', entry.seq!)
+      // kept a while as sent, so that a screen does not lose it between the answer and the next fetch
+      else if (entry.kind === 'suggestion') await db.delete('outbox', entry.seq!)
+      else await db.put('outbox', plain({ ...entry, tried: true, state: 'sent', sentAt: new Date().toISOString() }))
       return true
     }
     const { refusal } = answer

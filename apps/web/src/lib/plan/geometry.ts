@@ -58,12 +58,12 @@ function gapsOf(shape: PlanShape): number[][] {
  *
  * @example planGeometry({ layout: 'inline', banks: [[1, 2, 3, 4]] }, 772).cylinders.length // 4
  */
-export function planGeometry(shape: PlanShape, width: number): PlanGeometry {
+export function planGeometry(shape: PlanShape, width: number, largest = LARGEST): PlanGeometry {
   const gaps = gapsOf(shape)
   const facing = shape.banks.length > 1
   const fixed = NOSE + REAR + 2 * WALL
   const radius = Math.min(
-    LARGEST,
+    largest,
     ...shape.banks.map((bank, i) => {
       const gap = gaps[i]!.reduce((sum, value) => sum + value, 0)
       return (width - fixed - gap) / (2 * bank.length + (facing ? 1 : 0))

@@ -40,6 +40,7 @@ export const tests = {
   headTorqued: 'head torqued',
   gauge: (name: string, accuracy: string) => `${name} (class ${accuracy})`,
   noGauge: 'gauge not named',
+  noTester: 'no tester',
   listening: {
     intake: 'Intake',
     exhaust: 'Exhaust',
@@ -92,6 +93,7 @@ export const tests = {
     'better-with-other-plug-and-lead': 'better with another plug and lead',
     'piston-low-at-top': 'piston low at the top',
   },
+  lookFor: (sign: string) => `Look for: ${sign}`,
   first: {
     'warm-up': 'warm the engine first',
     'run-engine': 'run the engine first',

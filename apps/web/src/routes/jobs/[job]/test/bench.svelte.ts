@@ -51,7 +51,10 @@ export class Bench {
   readonly session = $derived(this.sessions.findLast((session) => session.closedAt === null && session.purpose === this.purpose))
   readonly readings = $derived<StoredReading[]>(this.session ? currentReadings(this.session) : [])
   readonly #inQuestion = $derived(this.sessions.filter((session) => session.purpose === this.purpose))
+  /** Every session of this purpose: what the verdict weighs. */
   readonly caseOf = $derived(this.job ? caseOf(this.job.engineRecord, this.#inQuestion) : undefined)
+  /** The open session alone: what the sentence beside the pad speaks of. */
+  readonly caseOfSession = $derived(this.job && this.session ? caseOf(this.job.engineRecord, [this.session]) : undefined)
   readonly doubles = $derived(this.session ? doubles(this.session, this.#answered) : [])
   /** Readings of this job that the server keeps until somebody places them, or that it refused. */
   readonly unsettled = $derived(outbox.conflicts.filter((entry) => entry.job === this.jobId))
@@ -86,13 +89,13 @@ export class Bench {
       this.refusal = undefined
       await this.#openGauges(job.value.garage)
     } else this.refusal = job.refusal
-    if (sessions.refusal === undefined) this.#served = sessions.value.items
+    if (sessions.refusal === undefined) this.#serve(sessions.value.items)
   }
 
   /** Sessions alone: after something was sent, or a live event told of another's reading. */
   async refreshSessions(): Promise<void> {
     const sessions = await getKept<List<Session>>(`/v1/jobs/${this.jobId}/sessions`)
-    if (sessions.refusal === undefined) this.#served = sessions.value.items
+    if (sessions.refusal === undefined) this.#serve(sessions.value.items)
   }
 
   /** Opens a session; conditions and instruments of an open one never change, another one is opened instead. */
@@ -132,6 +135,14 @@ export class Bench {
   async closeSession(): Promise<void> {
     if (!this.session) return
     await this.#add({ kind: 'close', method: 'POST', path: `/v1/sessions/${this.session.id}/close`, body: {}, session: this.session.id, says: '' })
+  }
+
+  /** Takes a fetched list; what was sent and is in it need not be remembered here any longer. */
+  #serve(sessions: readonly Session[]): void {
+    this.#served = sessions
+    const ids = new Set(sessions.flatMap((session) => [session.id, ...session.readings.map(({ id }) => id)]))
+    const closed = new Set(sessions.filter(({ closedAt }) => closedAt !== null).map(({ id }) => id))
+    void outbox.forget((entry) => entry.job === this.jobId && (entry.kind === 'close' ? closed.has(entry.session ?? '') : ids.has(entry.id)))
   }
 
   async #openGauges(garage: string): Promise<void> {
