@@ -7,6 +7,10 @@ const LONGEST_S = 10
 const WINDOW_S = 0.4
 /** A window belongs to the cranking while its level is within so many typical swings of the middle of the cranking. */
 const LEVEL_SWINGS = 4
+/** The first run of so many windows is the cranking. */
+const LEAST_WINDOWS = 3
+/** A window that swings less than this part of the liveliest ones is not cranking. */
+const LEAST_SWING = 0.3
 /** The inrush of the starter, s; from memory. */
 const INRUSH_S = 0.35
 /** The beat quickens by this factor when the engine fires, and the swing that is left when it runs away from the starter. */
@@ -33,25 +37,37 @@ export function steadyCranking(trace: EvenTrace, cylinders: number, knownRpm: nu
   if (windows.length < 2) return { flaw: 'too-short' }
   const liveliest = medianOf(Float64Array.from(windows.map((window) => window.swing).sort((a, b) => b - a).slice(0, Math.ceil(windows.length / 2))))
   if (!(liveliest > 0)) return { flaw: null, trace }
-  // cranking begins in the first lively window that is not the surge itself
-  const lively = (window: Window): boolean => window.swing > 0.35 * liveliest
-  let first = windows.findIndex(lively)
-  while (first + 1 < windows.length && windows[first]!.level - windows[first + 1]!.level > LEVEL_SWINGS * windows[first + 1]!.swing && lively(windows[first + 1]!)) first++
+  const runs = runsOf(windows, liveliest)
+  const run = runs.find(({ from, to }) => to - from >= LEAST_WINDOWS) ?? runs.toSorted((one, other) => other.to - other.from - (one.to - one.from))[0]
+  if (!run) return { flaw: 'too-short' }
+  let first = run.from
+  let last = run.to - 1
   const level = windows[first]!.level
-  const own = windows[first]!.swing
-  let last = first
-  while (last + 1 < windows.length && Math.abs(windows[last + 1]!.level - windows[last]!.level) < LEVEL_SWINGS * own && windows[last + 1]!.swing > 0.3 * own) last++
+  const own = medianOf(Float64Array.from(windows.slice(first, last + 1), (window) => window.swing))
   const after = windows.slice(last + 1)
   const fell = after.some((window) => level - window.level > 1.5 * own && window.swing > STILL_SWINGS * own)
   if (fell && after.length >= 2) return { flaw: 'engine-firing' }
-  // a window that holds the turn of the key swings far more than the cranking beside it
-  const usual = medianOf(Float64Array.from(windows.slice(first, last + 1), (window) => window.swing))
-  while (first < last && windows[first]!.swing > 1.6 * usual) first++
-  while (last > first && windows[last]!.swing > 1.6 * usual) last--
+  // a window that holds the turn of the key swings more than the cranking beside it
+  while (first < last && windows[first]!.swing > 1.6 * own) first++
+  while (last > first && windows[last]!.swing > 1.6 * own) last--
   const begin = windows[first]!.from + surgePoints(trace, windows[first]!, own)
   const stretch = part(trace, begin, Math.min(windows[last]!.to, begin + Math.floor(LONGEST_S / trace.step)))
   if (stretch.values.length < 16) return { flaw: 'too-short' }
   return quickens(stretch, cylinders, knownRpm) ? { flaw: 'engine-firing' } : { flaw: null, trace: stretch }
+}
+
+/** Runs of windows that swing as cranking does, without a jump of level between neighbours; `to` is past the last. */
+function runsOf(windows: readonly Window[], liveliest: number): { from: number; to: number }[] {
+  const runs: { from: number; to: number }[] = []
+  windows.forEach((window, index) => {
+    if (window.swing < LEAST_SWING * liveliest) return
+    const run = runs.at(-1)
+    const before = windows[index - 1]
+    const jumps = before && Math.abs(window.level - before.level) > LEVEL_SWINGS * liveliest
+    if (run?.to === index && !jumps) run.to = index + 1
+    else runs.push({ from: index, to: index + 1 })
+  })
+  return runs
 }
 
 function windowsOf(trace: EvenTrace): Window[] {
