@@ -2,7 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises'
 import { buildApp } from '../app.ts'
 import { readConfig, type Config } from '../config.ts'
 import { makeOwnerLink, needsOwner } from '../access/owner.ts'
-import { checkDatabase, emptyDatabase, openDatabase, type Database } from '../platform/database/database.ts'
+import { checkDatabase, openDatabase, type Database } from '../platform/database/database.ts'
 import { migrate } from '../platform/database/migrate.ts'
 import { startCluster, type Cluster } from '../platform/postgres/cluster.ts'
 import type { App } from '../platform/http/app.ts'
@@ -38,10 +38,6 @@ async function startDatabase(config: Config): Promise<Database> {
     const cluster: Cluster = await startCluster({ folder: config.dataFolder, database: 'evenbore', onProgress: say })
     running.push({ name: 'database', stop: cluster.stop })
     url = cluster.url
-    if (wasCutShort(config)) {
-      say('The demo chain was cut short while it was being made: it is made anew.')
-      await emptyDatabase(url)
-    }
   } else {
     await checkDatabase(url)
   }
@@ -63,6 +59,7 @@ async function prepareDemo(config: Config, database: Database, app: App): Promis
   if (config.production) return NO_DEMO
   const stored = readDemo(config)
   if (!(await needsOwner(database))) {
+    if (wasCutShort(config)) say(`The demo chain is incomplete, since it was stopped while it was being made: remove ${config.dataFolder} to have it made anew.`)
     return stored === undefined ? NO_DEMO : { ...NO_DEMO, ...refreshDemo(config, database, stored) }
   }
   const loading = await loadDemo(config, app, await makeOwnerLink(database))

@@ -88,14 +88,3 @@ export async function checkDatabase(url: string): Promise<void> {
     await client.end().catch(() => undefined)
   }
 }
-
-/** Drops everything in the database at `url`; what it held is gone. */
-export async function emptyDatabase(url: string): Promise<void> {
-  const client = new pg.Client({ connectionString: url })
-  await client.connect()
-  try {
-    await client.query('DROP SCHEMA public CASCADE; CREATE SCHEMA public')
-  } finally {
-    await client.end()
-  }
-}
