@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs'
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -36,10 +36,21 @@ async function packagedChromium(): Promise<string> {
     const { default: packaged, inflate, setupLambdaEnvironment } = await import('@sparticuz/chromium')
     // On a bare machine its libraries come into play only when told so.
     setupLambdaEnvironment(join(await inflate(join(root, 'bin', 'al2023.tar.br')), 'lib'))
-    return await packaged.executablePath()
+    const path = await packaged.executablePath()
+    process.env['FONTCONFIG_PATH'] = fontFolders(folder)
+    return path
   } finally {
     if (before === undefined) delete process.env['TMPDIR']
     else process.env['TMPDIR'] = before
   }
 }
 
+
+/** The package's own list of font folders names /tmp/fonts; without a font, any page with a field to type in ends the browser. */
+function fontFolders(folder: string): string {
+  const at = join(folder, 'font-folders')
+  mkdirSync(at, { recursive: true })
+  const folders = [join(folder, 'fonts'), '/usr/share/fonts'].map((path) => `<dir>${path}</dir>`).join('')
+  writeFileSync(join(at, 'fonts.conf'), `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${folders}<cachedir>${join(folder, 'font-cache')}</cachedir></fontconfig>`)
+  return at
+}
