@@ -23,6 +23,8 @@ export interface FaultTraits {
   readonly leaks: boolean
   readonly escapes: Readonly<Partial<Record<Place, number>>>
   readonly sealedByOil: { readonly mean: number; readonly spread: number }
+  /** Chance that the fault leaves no mark on gauge and leakage today: it shows only in looks and signs. */
+  readonly silent: number
   /** Part of the leak that slackening the rockers stops (0: a seat; 1: a valve held open). */
   readonly stopsWithSlackRockers: number
 }
@@ -31,13 +33,14 @@ const NO_SEAL = { mean: 0.03, spread: 0.06 }
 
 function traits(
   share: number, median: number, spread: number, escapes: Partial<Record<Place, number>>,
-  more: Partial<Pick<FaultTraits, 'leaks' | 'sealedByOil' | 'stopsWithSlackRockers'>> & { sign?: 1 | -1 } = {},
+  more: Partial<Pick<FaultTraits, 'leaks' | 'sealedByOil' | 'silent' | 'stopsWithSlackRockers'>> & { sign?: 1 | -1 } = {},
 ): FaultTraits {
   return {
     share, escapes,
     loss: { median, spread, sign: more.sign ?? 1 },
     leaks: more.leaks ?? true,
     sealedByOil: more.sealedByOil ?? NO_SEAL,
+    silent: more.silent ?? 0.03,
     stopsWithSlackRockers: more.stopsWithSlackRockers ?? 0,
   }
 }
@@ -55,10 +58,10 @@ export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
     'Worn rings or bore of this cylinder: heard at the filler; a clear rise with oil.'),
   'ring-broken-or-stuck': entry(traits(0.08, 0.36, 0.7, { crankcase: 1 }, { sealedByOil: { mean: 0.38, spread: 0.2 } }),
     FROM_MEMORY, 'Broken or stuck ring: more loss than wear, oil helps only in part.'),
-  'piston-damage': entry(traits(0.045, 0.9, 0.9, { crankcase: 1 }, { sealedByOil: { mean: 0.1, spread: 0.12 } }),
+  'piston-damage': entry(traits(0.045, 1.2, 1, { crankcase: 1 }, { sealedByOil: { mean: 0.1, spread: 0.12 } }),
     FROM_MEMORY, 'Holed, cracked or burnt piston: heavy loss, loud at the filler, oil runs through.'),
-  'valve-not-opening': entry(traits(0.045, 0.7, 1.1, {}, { leaks: false }), ROUGH_CALCULATION,
-    'Worn lobe, bent pushrod, collapsed tappet: an intake that hardly opens starves the cylinder; nothing leaks.'),
+  'valve-not-opening': entry(traits(0.045, 1.2, 1, {}, { leaks: false, silent: 0.4 }), ROUGH_CALCULATION,
+    'Worn lobe, bent pushrod, collapsed tappet: an intake that hardly opens starves the cylinder and nothing leaks; a lobe worn to a tenth still fills, and an exhaust that never opens reads normal.'),
   'clearance-tight': entry(traits(0.075, 0.25, 0.85, { exhaust: 0.65, intake: 0.35 }, { stopsWithSlackRockers: 0.95 }),
     COMMON_PRACTICE, 'No clearance, a valve held off its seat: leaks like a burnt valve until the rocker is slackened.'),
   'carbon-build-up': entry(traits(0.03, 0.09, 0.5, {}, { leaks: false, sign: -1 }), COMMON_PRACTICE,
@@ -72,7 +75,7 @@ export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
   'cracked-head': entry(traits(0.03, 0.22, 0.85, { coolant: 0.76, outside: 0.08, exhaust: 0.08, intake: 0.08 }),
     'share and severity from memory; a gasket sign may be a cracked head: Sweethaven course',
     'Cracked head: mostly bubbles in the coolant, now and then into a port.'),
-  'valve-sticking': entry(traits(0.065, 0.36, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1 }),
+  'valve-sticking': entry(traits(0.065, 0.36, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1, silent: 0.2 }),
     COMMON_PRACTICE, 'Sticky stem or debris on the seat: leaks like a burnt valve today and may pass after a run.'),
   'rod-bent': entry(traits(0.015, 0.2, 0.6, {}, { leaks: false }), FROM_MEMORY,
     'Bent rod: the piston stops short of the top, compression low, nothing leaks.'),
@@ -83,9 +86,9 @@ export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
 /** Bridge between two cylinders under one gasket. Both lose the same leak. */
 export const bridge = {
   prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
-  loss: entry({ median: 0.5, spread: 0.75 }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
+  loss: entry({ median: 0.6, spread: 0.9 }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
     'Loss of pressure in both cylinders of a bridged pair, as for faults.'),
-  severities: entry([0.14, 0.21, 0.32, 0.49, 0.74, 1.12, 1.7], 'grid of the model', 'Severities of a bridge at which the sum is taken.'),
+  severities: entry([0.15, 0.25, 0.41, 0.67, 1.1, 1.8, 3], 'grid of the model', 'Severities of a bridge at which the sum is taken.'),
 } as const
 
 /** Faults that are found together in one cylinder, with how often the second comes on top of the first. */
@@ -104,3 +107,14 @@ export const pairs = {
 
 /** Chance that a cylinder of an engine on the stand has a fault of its own. */
 export const faultyCylinder = entry(0.12, FROM_MEMORY, 'Chance, before any reading, that a given cylinder has a fault of its own.')
+
+/**
+ * Faults that come to several cylinders at once because one thing made them: stuck rings and sticky valves by standing, fuel
+ * wash by choke or float, carbon by short runs. `chance`: that an engine has such a tendency; `each`: then, for each cylinder.
+ */
+export const tendencies: Readonly<Partial<Record<Fault, Entry<{ readonly chance: number; readonly each: number }>>>> = {
+  'ring-broken-or-stuck': entry({ chance: 0.015, each: 0.45 }, COMMON_PRACTICE, 'Rings stuck in several cylinders, mostly by standing.'),
+  'fuel-wash': entry({ chance: 0.02, each: 0.5 }, COMMON_PRACTICE, 'A rich mixture washes several bores.'),
+  'carbon-build-up': entry({ chance: 0.012, each: 0.5 }, COMMON_PRACTICE, 'Short runs or oil leave carbon in several cylinders.'),
+  'valve-sticking': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'Old fuel or standing makes several valves stick.'),
+}

@@ -4,8 +4,8 @@ import { COMMON_PRACTICE, FROM_MEMORY, entry } from './entry.ts'
 export const listening = {
   steps: entry([0.16, 0.5, 1.5], COMMON_PRACTICE, 'Leak (mm2) at which it becomes faint, clear and loud for half of all ears.'),
   blur: entry(0.55, FROM_MEMORY, 'Spread of these steps between people, engines and places (scale of a logistic in the logarithm).'),
-  elsewhere: entry(0.07, FROM_MEMORY, 'Part of any leak that seems to be heard at the other places too: noise travels.'),
+  elsewhere: entry({ part: 0.04, most: 0.1 }, FROM_MEMORY, 'Part of a leak that seems to be heard at the other places too, up to so many mm2: noise travels, but not far.'),
   seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
-  mistaken: entry(0.05, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
+  mistaken: entry(0.08, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
   throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
 } as const

@@ -2,7 +2,7 @@ import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry } from './entry.
 
 /** How readings scatter, and how they go badly wrong. Spreads are standard deviations of a natural logarithm unless said. */
 export const noise = {
-  sisters: entry(0.02, FROM_MEMORY, 'Sound sister cylinders differ by about 2 percent.'),
+  sisters: entry(0.022, FROM_MEMORY, 'Sound sister cylinders differ by about 2 percent.'),
   repeatability: entry(0.01, FROM_MEMORY, 'The same cylinder read twice differs by about 1 percent.'),
   lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
@@ -17,9 +17,9 @@ export const noise = {
 export const leakageTest = {
   healthyAreaShare: entry({ median: 0.00055, spread: 0.55 }, COMMON_PRACTICE, 'Healthy leak past the rings, mm2 per cm3 of displacement: about 5 percent on 400 cm3; bands of 0 to 10 percent are called good.'),
   sisters: entry(0.35, FROM_MEMORY, 'Healthy leaks of sisters differ (sd of logarithm).'),
-  percentNoise: entry(2.2, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
+  percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
   areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),
-  anythingElse: entry(0.03, FROM_MEMORY, 'Chance that the reading says nothing: piston off the top, hose leaking.'),
+  anythingElse: entry(0.05, FROM_MEMORY, 'Chance that the reading says nothing: piston off the top, hose leaking.'),
 } as const
 
 /** Oil in the cylinder. */
@@ -28,6 +28,7 @@ export const oil = {
   partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
   unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
-  unevenRoom: entry(0.3, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
+  amountUnknown: entry(0.35, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
+  unevenRoom: entry(0.35, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
   healthySeal: entry(0.025, FROM_MEMORY, 'Rise of a sound cylinder because oil seals its rings.'),
 } as const

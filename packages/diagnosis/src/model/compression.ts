@@ -60,7 +60,7 @@ export function wetTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace, k
   for (let c = 0; c < grid.classes.length; c++) {
     for (let r = 0; r < rows; r++) {
       for (let v = 0; v < rises; v++) {
-        table[(c * rows + r) * rises + v] = riseLikelihood(rise, grid.rises[v]!, grid.classes[c]!, states.sealRows[r]!, knowledge)
+        table[(c * rows + r) * rises + v] = riseLikelihood(rise, rise.expected.mean + grid.rises[v]! * rise.expected.spread, grid.classes[c]!, states.sealRows[r]!, knowledge)
       }
     }
   }
@@ -73,7 +73,7 @@ function riseLikelihood(
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
   const mean = room + kind.sealed + seal.mean
-  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + (knowledge.oil.unevenRoom.value * room) ** 2
+  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + rise.expected.scatter ** 2
   const gap = rise.log - mean
   return (1 - 2 * low.chance - 2 * odd.chance) * normal(gap, variance) +
     low.chance * (normal(gap - low.shift, variance + low.spread ** 2) + normal(gap + low.shift, variance + low.spread ** 2)) +

@@ -31,8 +31,9 @@ export interface Emission {
   readonly leak: Float64Array | null
   readonly leakRow: Int32Array
   readonly looks: Looks | null
-  /** Prior x looks of each state; 0 where the state cannot matter. */
+  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]). */
   readonly weight: Float64Array
+  readonly prior: Float64Array
   /** 1 for states worth summing. */
   readonly live: Uint8Array
   /** [subset][bridge level * cells + cell], scaled to a largest value of one by `scale`. */
@@ -40,19 +41,22 @@ export interface Emission {
   readonly scale: number
 }
 
-/** Prior of a cylinder's own state: sound, then each fault. */
-export function ownPrior(cylinder: CylinderEvidence, knowledge: Knowledge): Float64Array {
-  const prior = new Float64Array(OWN_COUNT)
+/** Prior of a cylinder's own state (sound, then each fault) in each class of engine: [class * OWN_COUNT + own]. */
+function ownPriors(cylinder: CylinderEvidence, grid: Grid, knowledge: Knowledge): Float64Array {
+  const base = new Float64Array(OWN_COUNT)
   const faulty = knowledge.population.faultyCylinder.value
   const total = FAULTS.reduce((sum, f) => sum + knowledge.faults[f].value.share, 0)
   let sum = 1 - faulty
-  prior[0] = sum
+  base[0] = sum
   FAULTS.forEach((fault, f) => {
-    prior[f + 1] = faulty * knowledge.faults[fault].value.share / total * (cylinder.faultFactors[fault] ?? 1)
-    sum += prior[f + 1]!
+    base[f + 1] = faulty * knowledge.faults[fault].value.share / total * (cylinder.faultFactors[fault] ?? 1)
+    sum += base[f + 1]!
   })
-  for (let f = 0; f < OWN_COUNT; f++) prior[f]! /= sum
-  return prior
+  const out = new Float64Array(grid.classes.length * OWN_COUNT)
+  grid.classes.forEach(({ tendency, each }, c) => {
+    for (let f = 0; f < OWN_COUNT; f++) out[c * OWN_COUNT + f] = base[f]! / sum * (tendency === 0 ? 1 : 1 - each) + (tendency !== 0 && f === tendency ? each : 0)
+  })
+  return out
 }
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
@@ -65,10 +69,11 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   const wet = wetTable(gauge, grid, states, knowledge)
   const looks = weighLooks(cylinder, states, knowledge)
   const leaks = leakSums(index, cylinder, evidence, grid, knowledge, space.ears, space.curve)
-  const prior = ownPrior(cylinder, knowledge)
+  const prior = ownPriors(cylinder, grid, knowledge)
+  const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
   const weight = new Float64Array(states.count)
-  for (let s = 0; s < states.count; s++) weight[s] = prior[states.own[s]!]! * states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
-  const bound = gaugeBounds(weight, dry, wet, space)
+  for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
+  const bound = gaugeBounds(weight, likeliest, dry, wet, space)
   const plain = cylinder.leakage.every((r) => !r.wet && !r.rockersSlack)
   const rows = plain ? states.plainLeaks : states.leaks
   const leakRow = plain ? states.plainRowOf : states.leakRow
@@ -79,20 +84,20 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
   const sums = space.subsets.map(() => new Float64Array(states.bridgePrior.length * grid.cells))
-  const emission: Emission = { dry, wet, leak, leakRow, looks, weight, live, sums, scale: 1 }
+  const emission: Emission = { dry, wet, leak, leakRow, looks, weight, prior, live, sums, scale: 1 }
   const inner = new Float64Array(grid.rises.length * grid.leakCount)
   for (const group of space.groups) addGroup(group, emission, space, inner)
   return { ...emission, scale: scaleToOne(sums) }
 }
 
 /** Upper bounds of each state's contribution by prior, looks and gauge. */
-function gaugeBounds(weight: Float64Array, dry: Float64Array | null, wet: Float64Array | null, space: Workspace): Float64Array {
+function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Array | null, wet: Float64Array | null, space: Workspace): Float64Array {
   const { states, grid } = space
   const dryMax = dry === null ? null : rowMaxima(dry, states.lossRows.length, grid.columns)
   const wetMax = wet === null ? null : rowMaxima(wet, states.sealRows.length, grid.rises.length)
   const bound = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) {
-    bound[s] = weight[s]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
+    bound[s] = weight[s]! * prior[states.own[s]!]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
   }
   return bound
 }
@@ -150,7 +155,7 @@ function addGroup(group: StateGroup, emission: Emission, space: Workspace, inner
     inner.fill(0, 0, count)
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
-      if (emission.live[s] === 1) addInner(s, c, emission.weight[s]!, emission, space, inner)
+      if (emission.live[s] === 1) addInner(s, c, emission.weight[s]! * emission.prior[c * OWN_COUNT + space.states.own[s]!]!, emission, space, inner)
     }
     for (; q < grid.columns && grid.classOf[q] === c; q++) {
       const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
@@ -184,7 +189,7 @@ export function weighGroup(group: StateGroup, emission: Emission, space: Workspa
     }
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
-      if (emission.live[s] === 1) out[s]! += emission.weight[s]! * emission.scale * dotInner(s, c, emission, space, inner)
+      if (emission.live[s] === 1) out[s]! += emission.weight[s]! * emission.prior[c * OWN_COUNT + space.states.own[s]!]! * emission.scale * dotInner(s, c, emission, space, inner)
     }
   }
 }

@@ -51,6 +51,13 @@ export interface CylinderEvidence {
   readonly faultFactors: Readonly<Partial<Record<Fault, number>>>
 }
 
+/** Rise by the room oil takes: mean, spread common to the engine, scatter from cylinder to cylinder. */
+export interface OilRise {
+  readonly mean: number
+  readonly spread: number
+  readonly scatter: number
+}
+
 /** All that the model reasons from: SI units, cylinders and gaskets 0-based. */
 export interface Evidence {
   readonly cylinders: readonly CylinderEvidence[]
@@ -69,7 +76,7 @@ export interface Evidence {
   /** Displacement of one cylinder. */
   readonly displacementCm3: number | null
   /** Rise (natural logarithm) by the room that oil takes in a sound cylinder, for a given amount of oil. */
-  readonly oilRise: (oilMl: number | undefined) => { readonly mean: number; readonly spread: number }
+  readonly oilRise: (oilMl: number | undefined) => OilRise
   /** Percentage lost at the reference tester for a leak area in mm2. */
   readonly percentAtReference: (areaMm2: number) => number
 }

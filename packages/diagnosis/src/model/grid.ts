@@ -2,12 +2,19 @@ import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densityThrough, type Mixture } from './mixture.ts'
-import type { Evidence } from './evidence.ts'
+import type { Evidence, OilRise } from './evidence.ts'
 import type { StateSpace } from './states.ts'
 
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
 export interface EngineClass {
   readonly commonLoss: number
+  /** Own state (index as in states) that several cylinders are prone to, 0 for none, and the chance of it in each. */
+  readonly tendency: number
+  readonly each: number
+  /** Part of the engines without even wear (or of those with it) that are of this class. */
+  readonly share: number
+  /** Scatter of the healthy leak among sisters, as a standard deviation of the logarithm. */
+  readonly leakSisters: number
   readonly sisterVariance: number
   readonly sealed: number
   readonly sealedVariance: number
@@ -38,20 +45,20 @@ export interface Grid {
 export interface GaugeEvidence {
   readonly dry: Mixture | null
   /** Rise from dry to wet and its variance; null unless both were read. */
-  readonly rise: { readonly log: number; readonly variance: number; readonly expected: { readonly mean: number; readonly spread: number } } | null
+  readonly rise: { readonly log: number; readonly variance: number; readonly expected: OilRise } | null
 }
 
 /** Columns this many nats below the best cannot come back into play. */
-const KEEP_NATS = 13
+const KEEP_NATS = 10
 /** Step of the healthy leak in its logarithm: below the scatter of sisters with the gauge's error. */
 const LEAK_STEP = 0.4
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
-  const classes = engineClasses(knowledge)
+  const classes = engineClasses(evidence, knowledge)
   const causes = causePriors(evidence, knowledge)
   const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
-  const rises = layRises(gauge, knowledge, refine)
+  const rises = layRises(gauge, refine)
   const anyLeak = evidence.cylinders.some((c) => c.leakage.length > 0)
   const leak = healthyLeaks(states, knowledge, classes, anyLeak, refine)
   const count = columns.level.length
@@ -66,7 +73,7 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
     const array = new Float64Array(cells)
     for (let q = 0; q < count; q++) {
       const c = columns.classOf[q]!
-      const share = classShare(cause, c, knowledge)
+      const share = classShare(cause, classes[c]!)
       if (share === 0) continue
       const density = causes[e]!.prior * share * columns.step * levelDensity(columns.level[q]!, causes[e]!, classes[c]!, evidence, knowledge)
       const width = leak.to[c]! - leak.from[c]!
@@ -82,18 +89,30 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
   }
 }
 
-function classShare(cause: Cause, c: number, knowledge: Knowledge): number {
-  if (cause !== 'worn-evenly') return c === 0 ? 1 : 0
-  return c === 0 ? 0 : knowledge.wornEvenly.weights.value[c - 1]!
+function classShare(cause: Cause, kind: EngineClass): number {
+  return (kind.commonLoss > 0) === (cause === 'worn-evenly') ? kind.share : 0
 }
 
-function engineClasses(knowledge: Knowledge): EngineClass[] {
+function engineClasses(evidence: Evidence, knowledge: Knowledge): EngineClass[] {
   const sister = knowledge.noise.sisters.value
   const worn = knowledge.wornEvenly
+  const plain = {
+    commonLoss: 0, sisterVariance: sister ** 2, sealed: knowledge.oil.healthySeal.value, sealedVariance: 0, tendency: 0, each: 0,
+    leakSisters: knowledge.leakageTest.sisters.value,
+  }
+  // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
+  const prone = evidence.cylinders.length < 2 ? [] : FAULTS.flatMap((fault, f) => {
+    const entry = knowledge.tendencies[fault]
+    if (entry === undefined) return []
+    const factor = evidence.cylinders.reduce((least, c) => Math.min(least, c.faultFactors[fault] ?? 1), Infinity)
+    return [{ ...plain, tendency: f + 1, each: entry.value.each, share: entry.value.chance * factor }]
+  })
+  const share = prone.reduce((sum, p) => sum + p.share, 0)
   return [
-    { commonLoss: 0, sisterVariance: sister ** 2, sealed: knowledge.oil.healthySeal.value, sealedVariance: 0 },
-    ...worn.losses.value.map((loss) => ({
-      commonLoss: loss, sisterVariance: worn.sisterSpread.value ** 2,
+    { ...plain, share: 1 / (1 + share) },
+    ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
+    ...worn.losses.value.map((loss, k) => ({
+      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: worn.sisterSpread.value ** 2, leakSisters: worn.leakSisters.value,
       sealed: knowledge.oil.healthySeal.value + worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
   ]
@@ -142,7 +161,7 @@ function layColumns(
   const rough = new Float64Array(Math.ceil((to - from) / COARSE) + 1)
   for (let i = 0; i < rough.length; i++) rough[i] = logReadings(read, from + i * COARSE, shapes, sisters.value ** 2 + COARSE ** 2 / 4)
   const priorAt = (m: number, c: number): number => CAUSES.reduce((sum, cause, e) =>
-    sum + causes[e]!.prior * classShare(cause, c, knowledge) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
+    sum + causes[e]!.prior * classShare(cause, classes[c]!) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
   const kept: { c: number; first: number; last: number }[] = []
   const scores = classes.map((_, c) => rough.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
   const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
@@ -194,21 +213,22 @@ function marginalLosses(states: StateSpace, knowledge: Knowledge): Shapes {
   }
 }
 
-/** Rises by the room oil takes: one number common to the engine, from nothing to three standard deviations above its mean. */
-function layRises(gauge: readonly GaugeEvidence[], knowledge: Knowledge, refine: number): { points: Float64Array; weights: Float64Array } {
+/** How much room the oil takes in this engine, in standard deviations of what is expected: common to all wet readings. */
+function layRises(gauge: readonly GaugeEvidence[], refine: number): { points: Float64Array; weights: Float64Array } {
   const wet = gauge.flatMap((g) => (g.rise === null ? [] : [g.rise]))
   if (wet.length === 0) return { points: Float64Array.of(0), weights: Float64Array.of(1) }
-  const { mean, spread } = wet[0]!.expected
-  const scatter = Math.sqrt(wet[0]!.variance + (knowledge.oil.unevenRoom.value * mean) ** 2)
-  const step = Math.min(0.8 * spread, LEVEL_STEP * scatter / Math.sqrt(Math.min(6, wet.length))) / refine
-  // the part of the oil that stays lies between none and all: the normal is cut at zero
-  const from = Math.max(0, mean - 2.6 * spread)
-  const count = Math.max(3, Math.ceil((mean + 2.6 * spread - from) / step))
-  const points = Float64Array.from({ length: count }, (_, i) => from + (i + 0.5) * step)
-  const weights = points.map((v) => Math.exp(-0.5 * ((v - mean) / spread) ** 2))
+  // the scatter of one cylinder against the common spread says how fine the sum must be
+  const sharpest = Math.min(...wet.map((r) => Math.hypot(Math.sqrt(r.variance), r.expected.scatter) / r.expected.spread))
+  const step = Math.min(0.8, LEVEL_STEP * sharpest / Math.sqrt(Math.min(6, wet.length))) / refine
+  const half = Math.ceil(MOST_RISE / step)
+  const points = Float64Array.from({ length: 2 * half + 1 }, (_, i) => (i - half) * step)
+  const weights = points.map((z) => Math.exp(-0.5 * z * z))
   const total = weights.reduce((sum, w) => sum + w, 0)
   return { points, weights: weights.map((w) => w / total) }
 }
+
+/** The common room of the oil is summed to so many standard deviations. */
+const MOST_RISE = 2.2
 
 function healthyLeaks(
   states: StateSpace, knowledge: Knowledge, classes: readonly EngineClass[], any: boolean, refine: number,

@@ -115,6 +115,7 @@ function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Arr
 
 function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears) {
   const { elsewhere, seepage, throughOpenValve } = knowledge.listening
+  const noiseFrom = (area: number): number => Math.max(0, Math.min(elsewhere.value.most, elsewhere.value.part * area))
   const levels = PLACES.map((place) => reading.heard[place] ?? -1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour
   const other = reading.neighbour
@@ -130,7 +131,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       let area = row.at[p]!
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= ears.chance(levels[p]!, area + seepage.value + elsewhere.value * Math.max(0, total - row.at[p]!))
+      product *= ears.chance(levels[p]!, area + seepage.value + noiseFrom(total - row.at[p]!))
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!
@@ -138,7 +139,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       for (let l = 0; l < healthyAreas.length; l++) out[at + l]! *= product
       return
     }
-    const own = Math.max(0, row.at[crankcase]! - seal) + seepage.value + elsewhere.value * Math.max(0, total - row.at[crankcase]!)
+    const own = Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(total - row.at[crankcase]!)
     const part = group.wet ? HEALTHY_WHEN_WET : 1
     for (let l = 0; l < healthyAreas.length; l++) {
       const chance = ears.chance(heard, own + part * healthyAreas[l]!)

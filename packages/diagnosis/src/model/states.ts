@@ -77,11 +77,13 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
     const weights = lognormalWeights(grid, traits.loss.median, traits.loss.spread)
     const seconds = partners.get(fault) ?? []
     const paired = seconds.length > 0 ? pairs.chance.value : 0
+    if (traits.silent > 0) build.add(f + 1, 0, 0, traits.silent, [], 0)
+    const shows = 1 - traits.silent
     const partnerShare = seconds.reduce((sum, g) => sum + shares[FAULTS.indexOf(g)]!, 0)
     for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
       for (let k = 0; k < grid.length; k++) {
         if (weights[k]! * part < 1e-5) continue
-        build.add(f + 1, 0, 0, weights[k]! * part * (1 - paired), [{ fault: f, loss: traits.loss.sign * grid[k]!, place }], 0)
+        build.add(f + 1, 0, 0, weights[k]! * part * shows * (1 - paired), [{ fault: f, loss: traits.loss.sign * grid[k]!, place }], 0)
       }
     }
     for (const other of seconds) {
@@ -90,7 +92,7 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       const mainPlace = placesOf(traits.leaks ? traits.escapes : {})[0]![0]
       const secondPlace = placesOf(second.leaks ? second.escapes : {})[0]![0]
       for (let k = 0; k < grid.length; k++) {
-        const weight = weights[k]! * paired * shares[g]! / partnerShare
+        const weight = weights[k]! * shows * paired * shares[g]! / partnerShare
         if (weight < 1e-7) continue
         const secondLoss = second.loss.sign === -1 ? -second.loss.median : second.loss.sign * grid[k]! * pairs.secondPart.value
         build.add(f + 1, g + 1, 0, weight, [

@@ -31,7 +31,7 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
     const sdLog = Math.hypot(0.6 * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
     const sd = Math.hypot(knowledge.leakageTest.percentNoise.value, slope / 0.0953 * sdLog)
     const heard = PLACES.map((place, p) => {
-      const area = row.at[p]! * part + (place === 'crankcase' ? healthy : 0) + knowledge.listening.seepage.value + knowledge.listening.elsewhere.value * (left - row.at[p]! * part)
+      const area = row.at[p]! * part + (place === 'crankcase' ? healthy : 0) + knowledge.listening.seepage.value + Math.min(knowledge.listening.elsewhere.value.most, knowledge.listening.elsewhere.value.part * (left - row.at[p]! * part))
       return ears.chance(2, area) + ears.chance(3, area)
     })
     const spot = new Float64Array(spots)
