@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { daySchema, idSchema, instantSchema, lineSchema, odometerKmSchema, personRefSchema } from './basics.ts'
 import { comparisonSchema } from './comparison.ts'
+import { evaluationSchema } from './evaluation.ts'
 
 export const retestKindSchema = z.enum(['release', 'follow-up']).meta({ id: 'RetestKind' })
 export const retestDateSchema = z.strictObject({ id: idSchema, latest: daySchema.nullable(), odometerKm: odometerKmSchema.nullable(), event: z.string().nullable(), bookedFor: instantSchema.nullable(), reason: z.string().nullable(), by: personRefSchema.nullable(), at: instantSchema }).meta({ id: 'RetestDate' })
@@ -19,8 +20,8 @@ export const newRetestDateSchema = z.strictObject({ ...due, bookedFor: instantSc
 /** The technician's answer, after the comparison was seen. A failed release retest ends approval and repair: the job is testing again. */
 export const retestOutcomeSchema = z.strictObject({ outcome: z.enum(['passed', 'failed']), session: idSchema, reason: lineSchema.optional() }).meta({ id: 'RetestOutcome' })
 export const waiverSchema = z.strictObject({ reason: lineSchema }).meta({ id: 'Waiver' })
-/** Before and after under comparable conditions, or why they are not. */
-export const retestComparisonSchema = z.strictObject({ retest: idSchema, baselineSession: idSchema.nullable(), session: idSchema.nullable(), comparison: comparisonSchema.nullable() }).meta({ id: 'RetestComparison' })
+/** Before and after under comparable conditions, or why they are not; beside it the opinion on each session alone. */
+export const retestComparisonSchema = z.strictObject({ retest: idSchema, baselineSession: idSchema.nullable(), session: idSchema.nullable(), comparison: comparisonSchema.nullable(), before: evaluationSchema.nullable(), after: evaluationSchema.nullable() }).meta({ id: 'RetestComparison' })
 
 export type RetestKind = z.infer<typeof retestKindSchema>
 export type RetestDate = z.infer<typeof retestDateSchema>

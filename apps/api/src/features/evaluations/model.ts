@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os'
-import type { Case, Evaluation } from '@evenbore/contract'
+import type { Case, Comparison, Evaluation, Pair } from '@evenbore/contract'
 import { Piscina } from 'piscina'
 import { hashOf } from '../../platform/http/idempotency.ts'
 import { problem } from '../../platform/problems/problem.ts'
@@ -11,7 +11,7 @@ const THREADS = Math.max(1, availableParallelism() - 1)
 const MOST_WAITING = 200
 const MOST_REMEMBERED = 300
 
-let threads: Piscina<Question, Evaluation> | undefined
+let threads: Piscina<Question, unknown> | undefined
 /** By hash of case, and whether the ranking was asked for. The model is one and the same as long as the process lives. */
 const remembered = new Map<string, Promise<Evaluation>>()
 
@@ -35,14 +35,19 @@ export function opinionOn({ given, hash }: HashedCase, ranking: boolean): Promis
     remembered.set(key, known)
     return known
   }
-  const answer = ask({ given, ranking })
+  const answer = ask({ given, ranking }) as Promise<Evaluation>
   if (remembered.size >= MOST_REMEMBERED) remembered.delete(remembered.keys().next().value!)
   remembered.set(key, answer)
   answer.catch(() => remembered.delete(key))
   return answer
 }
 
-function ask(question: Question): Promise<Evaluation> {
+/** What a retest shows against its baseline. */
+export function comparisonOf(pair: Pair): Promise<Comparison> {
+  return ask({ pair }) as Promise<Comparison>
+}
+
+function ask(question: Question): Promise<unknown> {
   threads ??= new Piscina({ filename: new URL('./model-worker.ts', import.meta.url).href, minThreads: 1, maxThreads: THREADS, maxQueue: MOST_WAITING, idleTimeout: 60_000 })
   if (threads.queueSize >= MOST_WAITING) throw problem('unavailable', 'Too many evaluations wait. Try again in a few seconds.', { headers: { 'retry-after': '5' } })
   return threads.run(question)

@@ -1,9 +1,9 @@
-import { caseSchema, evaluationSchema, idSchema, jobEvaluationSchema, newSuggestionDecisionSchema, storedEvaluationSchema, suggestionDecisionSchema } from '@evenbore/contract'
+import { caseSchema, comparisonSchema, evaluationSchema, idSchema, jobEvaluationSchema, newSuggestionDecisionSchema, pairSchema, storedEvaluationSchema, suggestionDecisionSchema } from '@evenbore/contract'
 import { z } from 'zod'
 import type { Routes } from '../../platform/http/app.ts'
 import { ProblemError, problem } from '../../platform/problems/problem.ts'
 import { keepNoting, type Noting } from './notes.ts'
-import { evaluateCase, evaluateJob, storedEvaluation } from './service.ts'
+import { compareCases, evaluateCase, evaluateJob, storedEvaluation } from './service.ts'
 import { decideSuggestion, listDecisions } from './suggestions.ts'
 
 const ofJob = z.strictObject({ job: idSchema })
@@ -22,6 +22,19 @@ export const evaluationRoutes: Routes = async (app) => {
     (request) => {
       demandCase(request.validationError)
       return evaluateCase(request.actor, request.body, request.query.ranking === 'true')
+    },
+  )
+
+  app.post(
+    '/v1/comparisons',
+    {
+      config: { action: 'evaluate' },
+      schema: { tags, summary: 'Compare two cases of one engine, before and after work; nothing is kept', body: pairSchema, response: { 200: comparisonSchema }, description: 'A pair that is not as the contract asks is answered 422 with every bad field.' },
+      attachValidation: true,
+    },
+    (request) => {
+      demandCase(request.validationError)
+      return compareCases(request.actor, request.body)
     },
   )
 

@@ -1,10 +1,10 @@
-import type { Actor, Case, Evaluation, JobEvaluation, StoredEvaluation } from '@evenbore/contract'
+import type { Actor, Case, Comparison, Evaluation, JobEvaluation, Operation, Pair, StoredEvaluation } from '@evenbore/contract'
 import { demand } from '../../access/door.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
 import { problem } from '../../platform/problems/problem.ts'
 import { canonicalText } from '../trail/service.ts'
 import { caseOfJob, type JobCase } from './case.ts'
-import { hashed, opinionOn } from './model.ts'
+import { comparisonOf, hashed, opinionOn } from './model.ts'
 import { keepEvaluationRow, readEvaluation } from './store.ts'
 
 export { caseOfJob, type JobCase } from './case.ts'
@@ -13,6 +13,12 @@ export { caseOfJob, type JobCase } from './case.ts'
 export async function evaluateCase(actor: Actor, given: Case, ranking: boolean): Promise<Evaluation> {
   demand(actor, 'evaluate', {})
   return opinionOn(hashed(given), ranking)
+}
+
+/** What one session shows against another: nothing is kept. */
+export async function compareCases(actor: Actor, pair: Pair): Promise<Comparison> {
+  demand(actor, 'evaluate', {})
+  return comparisonOf(pair)
 }
 
 /** The opinion on a job as it stands, with the case behind it. */
@@ -30,6 +36,12 @@ export async function opinionForDecision(database: Database, job: string, sessio
   const of = await caseOfJob(database, job, sessions)
   const asked = hashed(of.given)
   return { of, caseHash: asked.hash, evaluation: await opinionOn(asked, true) }
+}
+
+/** Two opinions' cases compared, for a retest; null where the engine's description has another number of cylinders by now. */
+export async function compareSides(before: Opinion, after: Opinion, work: readonly string[]): Promise<Comparison | null> {
+  if (before.of.given.engine.cylinders !== after.of.given.engine.cylinders) return null
+  return comparisonOf({ before: before.of.given, after: after.of.given, work: work as Operation[] })
 }
 
 /** Keeps an opinion for good, in the transaction of the decision that rests on it; answers its id. */
