@@ -14,6 +14,9 @@ describe('fit of y = level (1 - exp(-rate x)) (NIST Statistical Reference Datase
     certified(fit.rate, 5.5015643181e-4)
     certified(fit.residualSumOfSquares, 0.12455138894)
     certified(fit.residualSd, 0.1018787633)
+    // certified standard deviations, from memory
+    certified(fit.levelSd, 2.7070075241)
+    certified(fit.rateSd, 7.2668688436e-6)
   })
   it('BoxBOD, where fits that start far away get lost', () => {
     const fit = fitBuildUp([1, 2, 3, 5, 7, 10], [109, 149, 149, 191, 213, 224])!

@@ -16,6 +16,7 @@ import { repairs } from './repairs/rank.ts'
 import { consistency } from './rules/consistency.ts'
 import { expectedWindow } from './rules/expected.ts'
 import { leakageResults } from './rules/leakage.ts'
+import { currentEvidence } from './waveform/current-evidence.ts'
 
 /** Version of the code of the model; goes up when answers change. */
 export const MODEL_VERSION = '1'
@@ -40,6 +41,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
   const ranking = options.ranking !== false && !twoStroke
   const ranked = ranking ? nextTests(given, inference) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
   const expected = expectedWindow(admission)
+  const traces = currentEvidence(admission).objections
   return {
     model: `${MODEL_VERSION}+knowledge.${KNOWLEDGE_VERSION}+${knowledgeHash(knowledge)}`,
     consistency: consistency(admission),
@@ -52,7 +54,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
     next: ranked.next,
     enough: ranked.enough,
     repairs: twoStroke ? [] : repairs(inference, sizeOf(admission)),
-    objections: [...admission.objections, ...unweighed(notWeighed)],
+    objections: [...admission.objections, ...traces, ...unweighed(notWeighed.filter((reading) => !traces.some((each) => each.readings.includes(reading))))],
     cautions: allCautions(admission.cautions, cautionsFor(ranked.next.flatMap((s) => s.tests), given.engine)),
   }
 }

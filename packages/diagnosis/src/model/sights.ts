@@ -1,5 +1,6 @@
 import type { Case } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
+import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { SightEvidence } from './evidence.ts'
 
 const CYLINDER_CODES = new Set([
@@ -37,6 +38,7 @@ export function gatherSights(given: Case, admission: Admission, used: Set<number
     for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
   }
   relativePressures(admission, put)
+  for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
   return lists
 }
 

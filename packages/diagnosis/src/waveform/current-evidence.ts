@@ -1,6 +1,6 @@
 import type { Objection } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
-import { analyseCurrent } from './cranking-current.ts'
+import { analyseCurrent, type CurrentAnalysis, type CurrentTrace } from './cranking-current.ts'
 
 /** What a cranking-current trace says of one cylinder: logarithm of its compression over that of the better half. */
 export interface RelativeCompression {
@@ -13,6 +13,18 @@ export interface RelativeCompression {
 /** A hump that is missing says "next to nothing": below this part its logarithm is not followed any further. */
 const LEAST_RELATIVE = 0.08
 
+/** Traces are long and asked about more than once in an evaluation: the last answer to each is remembered. */
+const analysed = new WeakMap<object, { readonly key: string; readonly analysis: CurrentAnalysis }>()
+
+function analyse(samples: Omit<CurrentTrace, 'cylinderOneAt'>, cylinderOneAt: number | undefined, cylinders: number, firingOrder: readonly number[] | null, rpm: number | undefined): CurrentAnalysis {
+  const key = JSON.stringify([cylinderOneAt, cylinders, firingOrder, rpm])
+  const known = analysed.get(samples)
+  if (known?.key === key) return known.analysis
+  const analysis = analyseCurrent({ ...samples, ...(cylinderOneAt === undefined ? {} : { cylinderOneAt }) }, cylinders, firingOrder, rpm)
+  analysed.set(samples, { key, analysis })
+  return analysis
+}
+
 /** Relative compression from every trace of a case, and objections to traces that cannot be used or do not name their cylinders. */
 export function currentEvidence({ currents, engine, layout, sessions }: Admission): { evidence: RelativeCompression[]; objections: Objection[] } {
   const evidence: RelativeCompression[] = []
@@ -22,7 +34,7 @@ export function currentEvidence({ currents, engine, layout, sessions }: Admissio
     const known = sessions[session]!.conditions.crankingRpm
     const analysis = engine.cycle === 2
       ? { flaw: 'two-stroke' as const, says: 'Traces of two-strokes are not read.', do: 'Use the gauge.' }
-      : analyseCurrent({ ...samples, ...(cylinderOneAt === undefined ? {} : { cylinderOneAt }) }, engine.cylinders, layout.firingOrder, known)
+      : analyse(samples, cylinderOneAt, engine.cylinders, layout.firingOrder, known)
     if (analysis.flaw !== null) {
       objections.push({ code: 'not-weighed', readings: [reading], says: analysis.says, do: analysis.do })
       continue
