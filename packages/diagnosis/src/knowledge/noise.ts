@@ -28,7 +28,7 @@ export const oil = {
   partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
   unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
-  amountUnknown: entry(0.35, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
-  unevenRoom: entry(0.35, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
+  amountUnknown: entry(0.25, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
+  unevenRoom: entry(0.25, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
   healthySeal: entry(0.025, FROM_MEMORY, 'Rise of a sound cylinder because oil seals its rings.'),
 } as const
