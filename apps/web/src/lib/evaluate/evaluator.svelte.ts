@@ -32,6 +32,11 @@ export class Evaluator {
     this.#start().postMessage({ id: this.#asked, case: $state.snapshot(value) as Case } satisfies Question)
   }
 
+  /** Starts the worker and lets it reckon a case nobody waits for, so that the first real answer comes as fast as the later ones. */
+  warm(value: Case): void {
+    if (this.#asked === 0) this.#start().postMessage({ id: 0, case: $state.snapshot(value) as Case } satisfies Question)
+  }
+
   /** Ends the worker with its page. */
   stop(): void {
     this.#worker?.terminate()

@@ -14,7 +14,7 @@ async function work(question: Question): Promise<void> {
   try {
     answer({ id: question.id, evaluation: evaluate(question.case, undefined, { ranking: false }), ranked: false })
     await breathe()
-    if (question.id !== newest) return
+    if (question.id !== newest || question.id === 0) return
     answer({ id: question.id, evaluation: evaluate(question.case), ranked: true })
   } catch (error) {
     answer({ id: question.id, failed: error instanceof Error ? error.message : String(error) })

@@ -16,7 +16,7 @@ const at: Readonly<Record<string, readonly CautionCode[]>> = {
   clearance: ['cranking'],
   'valve-lift': ['cranking'],
   'cooling-pressure': ['coolant-cap'],
-  observation: ['liquid-in-cylinder'],
+  observation: [],
   'cranking-current': ['current-clamp', 'cranking'],
 }
 

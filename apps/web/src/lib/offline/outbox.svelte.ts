@@ -19,6 +19,8 @@ export type NewEntry = Pick<OutboxEntry, 'kind' | 'method' | 'path' | 'body' | '
 class Outbox {
   /** Everything not yet on the server, oldest first, as state. */
   entries = $state.raw<readonly OutboxEntry[]>([])
+  /** Asked before anything is sent: is there somebody in whose name it may go? Set by take-over. */
+  gate: () => Promise<boolean> = () => Promise.resolve(true)
   /** Counts up when something was sent or given up: what was fetched before may be old. */
   sentCount = $state(0)
   readonly waiting = $derived(this.entries.filter((entry) => entry.state === 'waiting'))
@@ -111,6 +113,7 @@ class Outbox {
     for (;;) {
       const next = (await this.#stored()).find((entry) => entry.state === 'waiting')
       if (!next) return
+      if (!(await this.gate())) return this.#later()
       const goOn = await this.#sendOne(next)
       await this.#changed()
       if (goOn) this.#failures = 0

@@ -1,3 +1,4 @@
+import { client } from '#lib/api/client.ts'
 import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
 import { contact } from './contact.svelte.ts'
 import { outbox } from './outbox.svelte.ts'
@@ -6,18 +7,20 @@ import { present } from './present.svelte.ts'
 
 export type TakeOverAnswer = { readonly taken: true } | { readonly taken: false; readonly why: 'wrong' | 'unknown-offline' | 'wait' | 'refused'; readonly seconds?: number }
 
+/** True when something waits, the network is there, and nobody here is signed in: only a PIN helps. */
+export const pinNeeded = $state({ now: false })
+
 /** A PIN given without network, in memory only, to confirm when the network is back. */
 let unconfirmed: { readonly person: string; readonly name: string; readonly pin: string } | undefined
-let listening = false
 
 /** Hands the tablet to a person: by the server, or without network by what the tablet remembers of the last day. */
 export async function takeOver(person: { readonly id: string; readonly name: string }, pin: string): Promise<TakeOverAnswer> {
-  listen()
   const answer = await signedIn.takeOver(person.id, pin)
   if (answer.ok) {
     contact.online = true
     await rememberPin(person.id, person.name, pin)
     present.arrive({ ...person, unconfirmed: false })
+    pinNeeded.now = false
     unconfirmed = undefined
     void outbox.flush()
     return { taken: true }
@@ -42,6 +45,28 @@ export async function leaveTablet(): Promise<void> {
   await signedIn.signOut()
 }
 
+/**
+ * May the outbox send just now? Only in a person's name: a tablet by itself may read, not write.
+ * Renews the sign-in by its cookie, else confirms the PIN that was given without network, else asks for one.
+ */
+export async function somebodySignedIn(): Promise<boolean> {
+  await signedIn.start()
+  if (!unconfirmed && (client.session.present || (await client.session.renew()))) {
+    if (!signedIn.person) await signedIn.refresh()
+    if (signedIn.person) {
+      present.arrive({ id: signedIn.person.id, name: signedIn.person.name, unconfirmed: false })
+      pinNeeded.now = false
+      return true
+    }
+  }
+  if (unconfirmed) {
+    await confirm()
+    if (signedIn.person) return true
+  }
+  pinNeeded.now = contact.online && unconfirmed === undefined
+  return false
+}
+
 /** Asks the server about a PIN that was taken without network, once there is one. */
 async function confirm(): Promise<void> {
   if (!unconfirmed) return
@@ -51,7 +76,7 @@ async function confirm(): Promise<void> {
     unconfirmed = undefined
     await rememberPin(person, name, pin)
     present.arrive({ id: person, name, unconfirmed: false })
-    void outbox.flush()
+    pinNeeded.now = false
   } else if (answer.error.status === 401 || answer.error.status === 403) {
     // the PIN is not good any more: what was recorded is kept and shown, the person must sign in anew
     unconfirmed = undefined
@@ -59,9 +84,4 @@ async function confirm(): Promise<void> {
   }
 }
 
-function listen(): void {
-  if (listening) return
-  listening = true
-  contact.whenBack(() => void confirm())
-  setInterval(() => void confirm(), 30_000)
-}
+outbox.gate = somebodySignedIn

@@ -12,6 +12,7 @@ export const bay: Words['bay'] = {
   pinFor: (name) => `PIN von ${name}`,
   pinWrong: 'Diese PIN passt nicht.',
   pinWait: (seconds) => `Zu oft falsch. Bitte ${seconds} Sekunden warten.`,
+  pinToSend: 'zum Senden braucht es eine PIN',
   pinOffline: 'Ohne Netz kann nur übernehmen, wer hier in den letzten 24 Stunden angemeldet war.',
   digitsTyped: (count) => `${count} Ziffern eingegeben`,
   go: 'Übernehmen',

@@ -51,6 +51,7 @@ export const session: Words['session'] = {
   method: 'So wird es gemacht',
   supply: 'Zufuhr',
   held: 'Gehalten',
+  thenHeld: 'Dann gehalten',
   percent: 'Verlust, Prozent',
   byPressure: 'Zufuhr und gehalten',
   byPercent: 'Prozent',

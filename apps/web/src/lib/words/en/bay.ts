@@ -11,6 +11,7 @@ export const bay = {
   pinFor: (name: string) => `PIN of ${name}`,
   pinWrong: 'This PIN does not fit.',
   pinWait: (seconds: number) => `Too many wrong tries. Wait ${seconds} seconds.`,
+  pinToSend: 'a PIN is needed to send',
   pinOffline: 'Without network only those can take over who signed in here within the last 24 hours.',
   digitsTyped: (count: number) => `${count} digits typed`,
   go: 'Take over',

@@ -2,7 +2,7 @@
 export const job = {
   what: (vehicle: string, engine: string) => `${vehicle}, ${engine}`,
   complaint: 'Complaint',
-  stands: (sentence: string) => `It is ${sentence}.`,
+  stands: (sentence: string) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
   evidence: 'What the evidence says',
   nothingRead: 'Nothing has been read yet.',
   toTest: 'Test',

@@ -50,6 +50,7 @@ export const session = {
   method: 'How it is done',
   supply: 'Supply',
   held: 'Held',
+  thenHeld: 'Then held',
   percent: 'Lost, percent',
   byPressure: 'Supply and held',
   byPercent: 'Percent',

@@ -12,6 +12,7 @@ export const bay: Words['bay'] = {
   pinFor: (name) => `PIN de ${name}`,
   pinWrong: 'Este PIN no es.',
   pinWait: (seconds) => `Demasiados intentos. Espere ${seconds} segundos.`,
+  pinToSend: 'hace falta un PIN para enviar',
   pinOffline: 'Sin red solo puede tomarla quien entró aquí en las últimas 24 horas.',
   digitsTyped: (count) => `${count} cifras escritas`,
   go: 'Tomar',

@@ -51,6 +51,7 @@ export const session: Words['session'] = {
   method: 'Cómo se hace',
   supply: 'Entrada',
   held: 'Mantenida',
+  thenHeld: 'Luego mantenida',
   percent: 'Pérdida, por ciento',
   byPressure: 'Entrada y mantenida',
   byPercent: 'Por ciento',

@@ -6,6 +6,7 @@ import { newId } from '#lib/offline/identifier.ts'
 import { getKept, keep, recall } from '#lib/offline/kept.ts'
 import { outbox } from '#lib/offline/outbox.svelte.ts'
 import { currentReadings, doubles, overlay, type BenchSession, type LocalNames } from '#lib/offline/overlay.ts'
+import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
 import { present } from '#lib/offline/present.svelte.ts'
 import type { Refusal } from '#lib/ui/refusal.ts'
 
@@ -76,7 +77,8 @@ export class Bench {
     if (sessions) this.#served = sessions.value.items
     this.lastSetup = setup?.value
     this.#answered = new Set(answered?.value ?? [])
-    if (job) void this.#openGauges(job.value.garage)
+    if (job) void this.#recallGauges(job.value.garage)
+    await signedIn.start()
     await this.refresh()
   }
 
@@ -143,6 +145,11 @@ export class Bench {
     const ids = new Set(sessions.flatMap((session) => [session.id, ...session.readings.map(({ id }) => id)]))
     const closed = new Set(sessions.filter(({ closedAt }) => closedAt !== null).map(({ id }) => id))
     void outbox.forget((entry) => entry.job === this.jobId && (entry.kind === 'close' ? closed.has(entry.session ?? '') : ids.has(entry.id)))
+  }
+
+  async #recallGauges(garage: string): Promise<void> {
+    const gauges = await recall<List<GarageGauge>>(`/v1/garages/${garage}/gauges`)
+    if (gauges) this.gauges = gauges.value.items.filter((gauge) => gauge.retiredAt === null)
   }
 
   async #openGauges(garage: string): Promise<void> {
