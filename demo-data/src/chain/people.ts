@@ -4,11 +4,11 @@ import type { DemoPerson } from './types.ts'
 export const OWNER: DemoPerson = { name: 'Ruth Ashgrove', email: 'ruth@evenbore.example', hasPin: true, roles: [{ garage: null, role: 'owner' }] }
 
 export const PEOPLE: readonly DemoPerson[] = [
-  { name: 'Petra Underhay', email: 'petra@evenbore.example', hasPin: true, roles: [{ garage: 'mill', role: 'manager', approvalLimitMinor: 150_000 }] },
+  { name: 'Petra Underhay', email: 'petra@evenbore.example', hasPin: true, roles: [{ garage: 'mill', role: 'manager', approvalLimitMinor: 200_000 }] },
   { name: 'Ines Fallowfield', email: 'ines@evenbore.example', hasPin: true, roles: [{ garage: 'mill', role: 'technician' }] },
   { name: 'Tomas Quillby', email: 'tomas@evenbore.example', hasPin: true, roles: [{ garage: 'mill', role: 'technician' }, { garage: 'harbour', role: 'technician' }] },
   { name: 'Milo Tarnwick', email: 'milo@evenbore.example', hasPin: false, roles: [{ garage: 'mill', role: 'front-desk' }] },
-  { name: 'Sana Brackwater', email: 'sana@evenbore.example', hasPin: false, roles: [{ garage: 'harbour', role: 'manager', approvalLimitMinor: 200_000 }] },
+  { name: 'Sana Brackwater', email: 'sana@evenbore.example', hasPin: false, roles: [{ garage: 'harbour', role: 'manager', approvalLimitMinor: 250_000 }] },
   { name: 'Jonas Eldermoor', email: 'jonas@evenbore.example', hasPin: true, roles: [{ garage: 'harbour', role: 'technician' }] },
   { name: 'Wilma Ostrey', email: 'wilma@evenbore.example', hasPin: false, roles: [{ garage: 'harbour', role: 'front-desk' }] },
   { name: 'Greta Holmward', email: 'greta@evenbore.example', hasPin: true, roles: [{ garage: 'tannery', role: 'manager', approvalLimitMinor: 120_000 }, { garage: 'tannery', role: 'front-desk' }] },
