@@ -16,10 +16,10 @@ function runInThread(order: PartOrder): Promise<PartResult> {
 }
 
 async function benchWorld(options: Options, world: string): Promise<PartResult> {
-  const { engines, settlings, seed, workers, handOnly } = options
+  const { engines, settlings, stages, seed, workers, handOnly } = options
   const parts = await Promise.all(
     Array.from({ length: workers }, (_, first) =>
-      runInThread({ world, seed, first, step: workers, engines, settlings, handOnly, dump: options.dump !== undefined }),
+      runInThread({ world, seed, first, step: workers, engines, settlings, stages, handOnly, dump: options.dump !== undefined }),
     ),
   )
   const scores: PartResult['scores'] = {}
@@ -45,10 +45,11 @@ function print(world: string, options: Options, result: PartResult, seconds: num
   say(stageTable(result.scores))
   const model = result.scores['model']
   if (model === undefined) return
+  const shown = (wanted: readonly Stage[]): Stage[] => wanted.filter((stage) => options.stages.includes(stage))
   say(`\nmilliseconds an evaluation: ${(result.evaluationMs / Math.max(1, result.evaluations)).toFixed(2)}`)
-  for (const stage of ['dry', 'leakage'] as const) say(`\nreliability of sound after ${stage}\n${reliabilityTable(model[stage])}`)
-  for (const stage of ['dry', 'leakage', 'all'] as const) say(`\nfaulty cylinders after ${stage}\n${confusionTable(model[stage])}`)
-  say(`\nworst after leakage\n${worstCases(model.leakage, 15)}`)
+  for (const stage of shown(['dry', 'leakage'])) say(`\nreliability of sound after ${stage}\n${reliabilityTable(model[stage])}`)
+  for (const stage of shown(['dry', 'leakage', 'all'])) say(`\nfaulty cylinders after ${stage}\n${confusionTable(model[stage])}`)
+  for (const stage of shown(['leakage'])) say(`\nworst after ${stage}\n${worstCases(model[stage], 15)}`)
   if (result.next.length > 0) say(`\nminutes of testing\n${settlingTable(result.fixedOrder, result.next)}`)
 }
 

@@ -1,17 +1,19 @@
 import { parseArgs } from 'node:util'
+import { STAGES, type Stage } from '../../simulator/stages.ts'
 
 export type Options = {
   readonly engines: number
   /** Engines on which minutes of testing are measured: each needs some dozens of evaluations. */
   readonly settlings: number
   readonly worlds: readonly string[]
+  readonly stages: readonly Stage[]
   readonly seed: number
   readonly workers: number
   readonly dump: string | undefined
   readonly handOnly: boolean
 }
 
-export const USAGE = `npm run bench:diagnosis -- [--engines 1000] [--settlings 150] [--world A|B] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
+export const USAGE = `npm run bench:diagnosis -- [--engines 1000] [--settlings 150] [--world A|B] [--stages dry,wet,leakage,all] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
 --dump writes case after leakage, all, and truth, one engine a line; --hand-only leaves the model out.`
 
 /** Reads the command line; what it cannot understand is an error that says what was expected. */
@@ -22,6 +24,7 @@ export function readOptions(args: readonly string[]): Options {
       engines: { type: 'string', default: '1000' },
       settlings: { type: 'string', default: '150' },
       world: { type: 'string' },
+      stages: { type: 'string', default: STAGES.join(',') },
       seed: { type: 'string', default: '20' },
       workers: { type: 'string', default: '2' },
       dump: { type: 'string' },
@@ -34,7 +37,13 @@ export function readOptions(args: readonly string[]): Options {
     return value
   }
   if (values.world !== undefined && values.world !== 'A' && values.world !== 'B') throw new Error(`--world: got "${values.world}", expected A or B`)
+  const stages = values.stages.split(',').map((name): Stage => {
+    const stage = STAGES.find((known) => known === name)
+    if (stage === undefined) throw new Error(`--stages: got "${name}", expected some of ${STAGES.join(',')}`)
+    return stage
+  })
   return {
+    stages,
     engines: whole('engines', 1, 100_000),
     settlings: whole('settlings', 0, 10_000),
     seed: whole('seed', 0, 2 ** 31 - 1),

@@ -1,5 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { simulateEngine, STAGES, type Stage } from '../../simulator/stages.ts'
+import { simulateEngine, type Stage } from '../../simulator/stages.ts'
 import { worldNamed } from '../../simulator/worlds/named.ts'
 import { HAND_RULES } from './hand-rules.ts'
 import { type EngineScore, scoreEngine } from './score.ts'
@@ -13,6 +13,7 @@ export type PartOrder = {
   readonly step: number
   readonly engines: number
   readonly settlings: number
+  readonly stages: readonly Stage[]
   readonly handOnly: boolean
   readonly dump: boolean
 }
@@ -38,7 +39,7 @@ export async function runPart(order: PartOrder): Promise<PartResult> {
   for (let index = order.first; index < order.engines; index += order.step) {
     const engine = simulateEngine(world, order.seed, index)
     for (const item of judges) {
-      for (const stage of STAGES) {
+      for (const stage of order.stages) {
         const start = performance.now()
         const opinion = item.judge(engine.cases[stage])
         if (item !== HAND_RULES) {

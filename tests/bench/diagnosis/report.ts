@@ -29,7 +29,7 @@ bridgeP bridgeR: gasket between neighbours at .5 · blamed: sound cylinders besi
 /** One row a judge and stage. */
 export function stageTable(scores: Readonly<Record<string, Readonly<Record<Stage, readonly EngineScore[]>>>>): string {
   const rows = Object.entries(scores).flatMap(([name, stages]) =>
-    Object.entries(stages).map(([stage, list]) => {
+    Object.entries(stages).filter(([, list]) => list.length > 0).map(([stage, list]) => {
       const measures = measure(list)
       return [name, stage, ...COLUMNS.map(([, value]) => value(measures))]
     }),

@@ -12,7 +12,7 @@ import { minutesFor } from './minutes.ts'
 /** How long an order of testing took to be right and sure about one engine. */
 export type Settling = {
   readonly index: number
-  /** Minutes until the leading explanation was right at .9, or the full time of the fixed order (or its own, if longer) when it never was. */
+  /** Minutes until the leading explanation was right at .9; the full time of the fixed order when it never was within that time. */
   readonly minutes: number
   readonly settled: boolean
   /** Minutes and rightness where the order itself stopped: sure at .9, told that enough is known, or nothing left. */
@@ -23,7 +23,7 @@ type Leader = { readonly item: string; readonly probability: number }
 type Evaluate = (value: Case, ranked: boolean) => Evaluation
 
 const SURE = 0.9
-const MOST_TESTS = 40
+const MOST_TESTS = 30
 const NOTHING = 'nothing'
 
 /** Dry, then wet, then leakage on every cylinder, one reading at a time, evaluated after each. */
@@ -37,7 +37,7 @@ export function settleByFixedOrder(world: World, seed: number, index: number, ev
   return state.result()
 }
 
-/** What the evaluation suggests first, again and again, from nothing measured at all. */
+/** What the evaluation suggests first, again and again, from nothing measured at all, for no longer than the fixed order would take. */
 export function settleByNext(world: World, seed: number, index: number, evaluate: Evaluate): Settling {
   const bench = open(world, seed, index)
   const state = track(bench, fullMinutes(bench))
@@ -54,7 +54,7 @@ export function settleByNext(world: World, seed: number, index: number, evaluate
       value = bench.measure(test)
     }
     evaluation = evaluate(value, true)
-    if (state.after(minutes, leadingOf(evaluation))) break
+    if (state.after(minutes, leadingOf(evaluation)) || state.spent() >= fullMinutes(bench)) break
   }
   state.stop(leadingOf(evaluation))
   return state.result()
@@ -139,18 +139,19 @@ function track(bench: Bench, full: number) {
   let last: Leader = { item: NOTHING, probability: 0 }
   return {
     stop,
+    spent: () => minutes,
     after: (spent: number, leader: Leader): boolean => {
       minutes += spent
       last = leader
       if (leader.probability >= SURE) stop(leader)
-      if (leader.probability >= SURE && isRight(bench.truth, leader.item)) settledAt = minutes
+      if (leader.probability >= SURE && minutes <= full && isRight(bench.truth, leader.item)) settledAt = minutes
       return settledAt !== undefined
     },
     result: (): Settling => {
       stop(last)
       return {
         index: bench.index,
-        minutes: settledAt ?? Math.max(full, minutes),
+        minutes: settledAt ?? full,
         settled: settledAt !== undefined,
         stopMinutes: stopped?.minutes ?? minutes,
         rightAtStop: stopped?.right ?? false,

@@ -43,6 +43,18 @@ export type Engine = {
   readonly breather: boolean;
 };
 
+/** Faults that come in several cylinders at once: wear, heat and storage reach all; an accident strikes one. */
+const COMES_AGAIN: ReadonlySet<OwnFault | "gasket-between"> = new Set([
+  "exhaust-valve-leak",
+  "intake-valve-leak",
+  "ring-wear",
+  "ring-broken-or-stuck",
+  "clearance-tight",
+  "valve-sticking",
+  "carbon-build-up",
+  "fuel-wash",
+] as const);
+
 type Found = { readonly own: ReadonlyMap<number, readonly FaultEffect[]>; readonly bridges: readonly Bridge[] };
 
 /** Draws an engine with what is wrong with it. */
@@ -114,7 +126,7 @@ function drawFound(random: Random, world: World, design: Design, history: Histor
   let last: OwnFault | "gasket-between" | undefined;
   do {
     const fault: OwnFault | "gasket-between" =
-      last !== undefined && last !== "gasket-between" && random.chance(world.sameFaultAgain) ? last : random.weighted<OwnFault | "gasket-between">(weights);
+      last !== undefined && COMES_AGAIN.has(last) && random.chance(world.sameFaultAgain) ? last : random.weighted<OwnFault | "gasket-between">(weights);
     last = fault;
     if (fault === "gasket-between") {
       const pair = random.pick(gasketPairs(design));

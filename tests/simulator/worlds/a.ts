@@ -14,9 +14,9 @@ export const WORLD_A: World = {
   },
   faultBesideCause: 0.25,
   faultWeights: {
-    "exhaust-valve-leak": 22,
+    "exhaust-valve-leak": 28,
     "intake-valve-leak": 9,
-    "ring-wear": 15,
+    "ring-wear": 18,
     "ring-broken-or-stuck": 7,
     "piston-damage": 5,
     "valve-not-opening": 5,
@@ -86,7 +86,7 @@ export const WORLD_A: World = {
   tester: { discharge: [0.78, 0.88], classWeights: { "1": 30, "1.6": 50, "2.5": 20 }, stated: 0.75 },
   mistakes: {
     wrongCylinder: 0.01,
-    adaptorLeaking: 0.012,
+    adaptorLeaking: 0.006,
     gaugeNotReleased: 0.008,
     fewStrokes: 0.03,
     pistonOffTop: 0.006,

@@ -86,7 +86,7 @@ export const WORLD_B: World = {
   tester: { discharge: [0.7, 0.92], classWeights: { "1.6": 50, "2.5": 50 }, stated: 0.6 },
   mistakes: {
     wrongCylinder: 0.015,
-    adaptorLeaking: 0.02,
+    adaptorLeaking: 0.01,
     gaugeNotReleased: 0.012,
     fewStrokes: 0.05,
     pistonOffTop: 0.01,
