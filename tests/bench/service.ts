@@ -24,7 +24,7 @@ try {
   const busy = readFileSync(new URL('./service/busy-garage.sql', import.meta.url), 'utf8').replace('{garage}', garage).replace('{person}', chain.mill.technician.id)
   await service.database.pool.query(busy)
   await service.database.pool.query('ANALYZE')
-  const bare = await startBare(service.databaseUrl, floorStatement())
+  const bare = await startBare(service.databaseUrl, floorStatement.text)
   await demandSameData(bare.address)
 
   const floor = await measure([

@@ -6,7 +6,6 @@ import { buildApp } from '../../apps/api/src/app.ts'
 import { readConfig } from '../../apps/api/src/config.ts'
 import { openDatabase } from '../../apps/api/src/platform/database/database.ts'
 import { migrate } from '../../apps/api/src/platform/database/migrate.ts'
-import { sqlFile } from '../../apps/api/src/platform/database/sql-file.ts'
 import { startCluster } from '../../apps/api/src/platform/postgres/cluster.ts'
 import type { TestService } from './service.ts'
 
@@ -38,7 +37,4 @@ export async function localService(): Promise<LocalService> {
 }
 
 /** The floor's statement as the service runs it. */
-export function floorStatement(): string {
-  const store = new URL('../../apps/api/src/features/jobs/store.ts', import.meta.url).href
-  return sqlFile(store, './sql/floor.sql', { facts: sqlFile(store, './sql/facts.sql') })
-}
+export { FLOOR as floorStatement } from '../../apps/api/src/features/jobs/statements.ts'

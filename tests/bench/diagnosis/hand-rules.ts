@@ -7,9 +7,25 @@ type Leakage = Extract<Reading, { test: 'leakage' }>
 type Heard = NonNullable<Leakage['heard']>
 
 /** The usual suspects when nothing tells them apart. */
-const ANY: Weights = { 'exhaust-valve-leak': 35, 'ring-wear': 20, 'intake-valve-leak': 12, 'ring-broken-or-stuck': 10, 'clearance-tight': 8, 'valve-sticking': 7, 'gasket-to-coolant': 5, 'piston-damage': 3 }
+const ANY: Weights = {
+  'exhaust-valve-leak': 35,
+  'ring-wear': 20,
+  'intake-valve-leak': 12,
+  'ring-broken-or-stuck': 10,
+  'clearance-tight': 8,
+  'valve-sticking': 7,
+  'gasket-to-coolant': 5,
+  'piston-damage': 3,
+}
 const RINGS: Weights = { 'ring-wear': 55, 'ring-broken-or-stuck': 25, 'fuel-wash': 8, 'piston-damage': 7, 'exhaust-valve-leak': 5 }
-const VALVES: Weights = { 'exhaust-valve-leak': 50, 'intake-valve-leak': 18, 'clearance-tight': 11, 'valve-sticking': 8, 'gasket-to-coolant': 8, 'piston-damage': 5 }
+const VALVES: Weights = {
+  'exhaust-valve-leak': 50,
+  'intake-valve-leak': 18,
+  'clearance-tight': 11,
+  'valve-sticking': 8,
+  'gasket-to-coolant': 8,
+  'piston-damage': 5,
+}
 const HISS: Readonly<Record<string, Weights>> = {
   exhaust: { 'exhaust-valve-leak': 75, 'clearance-tight': 13, 'valve-sticking': 12 },
   intake: { 'intake-valve-leak': 75, 'clearance-tight': 10, 'valve-sticking': 15 },
@@ -35,11 +51,15 @@ function judge(value: Case): Opinion {
   const leakage = new Map<number, Leakage>()
   for (const reading of value.readings) if (reading.test === 'leakage') leakage.set(reading.cylinder, reading)
   const isLow = (cylinder: number): boolean => (dry.get(cylinder) ?? highest) < LOW * highest
-  const pairs = (value.engine.gaskets ?? value.engine.banks ?? [numbers]).flatMap((piece) => piece.slice(1).map((to, i): [number, number] => [piece[i] as number, to]))
+  const pairs = (value.engine.gaskets ?? value.engine.banks ?? [numbers]).flatMap((piece) =>
+    piece.slice(1).map((to, i): [number, number] => [piece[i] as number, to]),
+  )
   const gasket = pairs.filter(([a, b]) => {
     const [pa, pb] = [dry.get(a) ?? 0, dry.get(b) ?? 0]
     const listened = leakage.get(a)?.heard?.neighbour ?? leakage.get(b)?.heard?.neighbour
-    return Math.max(pa, pb) < VERY_LOW * highest && Math.abs(pa - pb) < NEIGHBOURS_ALIKE * highest && (listened === undefined || listened >= 2)
+    return (
+      Math.max(pa, pb) < VERY_LOW * highest && Math.abs(pa - pb) < NEIGHBOURS_ALIKE * highest && (listened === undefined || listened >= 2)
+    )
   })
   return {
     cylinders: numbers.map((cylinder) => {
@@ -49,26 +69,39 @@ function judge(value: Case): Opinion {
       const leaky = lost !== undefined && lost > LEAK_LIMIT_PERCENT
       const high = (dry.get(cylinder) ?? 0) > 1.12 * median
       if (bridged) return belief(cylinder, 0.7, ANY)
-      if (lost !== undefined && low && !leaky) return belief(cylinder, 0.35, { 'valve-not-opening': 60, 'rod-bent': 10, 'valve-sticking': 30 })
+      if (lost !== undefined && low && !leaky)
+        return belief(cylinder, 0.35, { 'valve-not-opening': 60, 'rod-bent': 10, 'valve-sticking': 30 })
       if (leaky) return belief(cylinder, 0.06, suspects(leakage.get(cylinder)?.heard, cylinder, dry, wet))
       if (low) return belief(cylinder, 0.2, suspects(undefined, cylinder, dry, wet))
       if (high) return belief(cylinder, 0.5, { 'carbon-build-up': 1 })
       return belief(cylinder, lost === undefined ? 0.93 : 0.96, ANY)
     }),
-    neighbours: pairs.map((cylinders) => ({ cylinders, fault: 'gasket-between' as const, probability: gasket.includes(cylinders) ? 0.7 : 0.02 })),
-    engine: (['none', 'throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error'] as const).map((cause) => ({ cause, probability: cause === 'none' ? 0.75 : 0.05 })),
+    neighbours: pairs.map((cylinders) => ({
+      cylinders,
+      fault: 'gasket-between' as const,
+      probability: gasket.includes(cylinders) ? 0.7 : 0.02,
+    })),
+    engine: (['none', 'throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error'] as const).map((cause) => ({
+      cause,
+      probability: cause === 'none' ? 0.75 : 0.05,
+    })),
     probabilityInside: dry.size < 2 ? null : insideAsRead(value, [...dry.values()]) ? 1 : 0,
   }
 }
 
 function suspects(heard: Heard | undefined, cylinder: number, dry: ReadonlyMap<number, number>, wet: ReadonlyMap<number, number>): Weights {
-  const places = Object.entries(heard ?? {}).filter(([place]) => HISS[place] !== undefined).sort((a, b) => b[1] - a[1])
+  const places = Object.entries(heard ?? {})
+    .filter(([place]) => HISS[place] !== undefined)
+    .sort((a, b) => b[1] - a[1])
   const [loudest] = places
   if (loudest !== undefined && loudest[1] >= 2) return HISS[loudest[0]] as Weights
   const [before, after] = [dry.get(cylinder), wet.get(cylinder)]
   if (before === undefined || after === undefined) return ANY
   // A control sister shows what oil does to a sound cylinder: the rule asks for more than that.
-  const control = Math.max(1, Math.min(...[...wet].filter(([other]) => other !== cylinder).map(([other, pressure]) => pressure / (dry.get(other) ?? pressure)), 1.3))
+  const control = Math.max(
+    1,
+    Math.min(...[...wet].filter(([other]) => other !== cylinder).map(([other, pressure]) => pressure / (dry.get(other) ?? pressure)), 1.3),
+  )
   return after / Math.max(before, 1) > Math.max(OIL_RAISES, control * 1.08) ? RINGS : VALVES
 }
 
@@ -78,7 +111,10 @@ function belief(cylinder: number, sound: number, weights: Weights): Opinion['cyl
   return {
     cylinder,
     sound,
-    faults: FAULTS.map((fault) => ({ fault, probability: (1 - sound) * ((1 - trace) * ((weights[fault] ?? 0) / total) + trace / FAULTS.length) })),
+    faults: FAULTS.map((fault) => ({
+      fault,
+      probability: (1 - sound) * ((1 - trace) * ((weights[fault] ?? 0) / total) + trace / FAULTS.length),
+    })),
   }
 }
 

@@ -55,7 +55,10 @@ export function measure(scores: readonly EngineScore[]): Measures {
     top2: share(faulty, (item) => item.first === item.truth || item.second === item.truth),
     logLoss: mean(cylinders, (item) => -Math.log(Math.max(FLOOR, item.ofTruth))),
     brierSound: mean(cylinders, (item) => (item.sound - (isFaulty(item) ? 0 : 1)) ** 2),
-    calibrationError: reliability.reduce((sum, bin) => sum + (bin.count / cylinders.length) * Math.abs(bin.meanForecast - bin.frequency), 0),
+    calibrationError: reliability.reduce(
+      (sum, bin) => sum + (bin.count / cylinders.length) * Math.abs(bin.meanForecast - bin.frequency),
+      0,
+    ),
     reliability,
     verdictBrier: mean(verdicts, (item) => (item.probability - (item.inside ? 1 : 0)) ** 2),
     falseAlarms: share(healthy, (score) => score.cylinders.some((item) => item.sound < 0.5)),
@@ -89,7 +92,10 @@ function ratio(part: number, whole: number): number {
 }
 
 function mean<T>(items: readonly T[], value: (item: T) => number): number {
-  return ratio(items.reduce((sum, item) => sum + value(item), 0), items.length)
+  return ratio(
+    items.reduce((sum, item) => sum + value(item), 0),
+    items.length,
+  )
 }
 
 function share<T>(items: readonly T[], holds: (item: T) => boolean): number {

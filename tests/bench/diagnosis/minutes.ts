@@ -7,9 +7,22 @@ const CLEARANCE_SET_UP = 7
 const WET_LEAKAGE = 3
 const FIRST = { 'warm-up': 12, 'run-engine': 12, 'swap-gauge': 3, 'set-clearances': 15, 'swap-plug-and-lead': 5 } as const
 const OBSERVATIONS: Readonly<Record<string, number>> = {
-  'weak-by-hand': 2.5, 'locked-by-hand': 2.5, 'smoke-blue-throttle': 3, 'smoke-blue-overrun': 3, 'smoke-white': 3, 'smoke-black': 3,
-  'breather-smoke': 2, 'water-in-oil': 1, 'petrol-in-oil': 1, 'oil-in-water': 1, 'oil-use-high': 0.2, 'spits-back': 3,
-  'bubbles-at-plug-thread': 2, 'bubbles-at-joint': 2, 'better-with-other-plug-and-lead': 5, 'piston-low-at-top': 3,
+  'weak-by-hand': 2.5,
+  'locked-by-hand': 2.5,
+  'smoke-blue-throttle': 3,
+  'smoke-blue-overrun': 3,
+  'smoke-white': 3,
+  'smoke-black': 3,
+  'breather-smoke': 2,
+  'water-in-oil': 1,
+  'petrol-in-oil': 1,
+  'oil-in-water': 1,
+  'oil-use-high': 0.2,
+  'spits-back': 3,
+  'bubbles-at-plug-thread': 2,
+  'bubbles-at-joint': 2,
+  'better-with-other-plug-and-lead': 5,
+  'piston-low-at-top': 3,
 }
 
 /** Minutes that one suggested test takes on an engine of so many cylinders. */
@@ -18,7 +31,9 @@ export function minutesFor(test: SuggestedTest, cylinders: number): number {
   const first = test.first === undefined ? 0 : FIRST[test.first]
   switch (test.test) {
     case 'compression':
-      return first + count * (test.running === true ? PER_CYLINDER.running : test.wet === true ? PER_CYLINDER.wet : PER_CYLINDER.compression)
+      return (
+        first + count * (test.running === true ? PER_CYLINDER.running : test.wet === true ? PER_CYLINDER.wet : PER_CYLINDER.compression)
+      )
     case 'leakage':
       return first + count * (PER_CYLINDER.leakage + (test.wet === true || test.rockersSlack !== undefined ? WET_LEAKAGE : 0))
     case 'clearance':

@@ -12,6 +12,11 @@ export const MODEL: Judge = {
   name: 'model',
   judge: (value) => {
     const evaluation = evaluateWithModel(value, false)
-    return { cylinders: evaluation.cylinders, neighbours: evaluation.neighbours, engine: evaluation.engine, probabilityInside: evaluation.consistency.probabilityInside }
+    return {
+      cylinders: evaluation.cylinders,
+      neighbours: evaluation.neighbours,
+      engine: evaluation.engine,
+      probabilityInside: evaluation.consistency.probabilityInside,
+    }
   },
 }

@@ -33,10 +33,12 @@ export function readOptions(args: readonly string[]): Options {
   })
   const whole = (name: 'engines' | 'settlings' | 'seed' | 'workers', low: number, high: number): number => {
     const value = Number(values[name])
-    if (!Number.isInteger(value) || value < low || value > high) throw new Error(`--${name}: got "${values[name]}", expected a whole number from ${low} to ${high}`)
+    if (!Number.isInteger(value) || value < low || value > high)
+      throw new Error(`--${name}: got "${values[name]}", expected a whole number from ${low} to ${high}`)
     return value
   }
-  if (values.world !== undefined && values.world !== 'A' && values.world !== 'B') throw new Error(`--world: got "${values.world}", expected A or B`)
+  if (values.world !== undefined && values.world !== 'A' && values.world !== 'B')
+    throw new Error(`--world: got "${values.world}", expected A or B`)
   const stages = values.stages.split(',').map((name): Stage => {
     const stage = STAGES.find((known) => known === name)
     if (stage === undefined) throw new Error(`--stages: got "${name}", expected some of ${STAGES.join(',')}`)

@@ -49,7 +49,8 @@ export async function runPart(order: PartOrder): Promise<PartResult> {
         scores[item.name]?.[stage].push(scoreEngine(index, engine.truth, engine.inside, opinion))
       }
     }
-    if (order.dump) lines.push(JSON.stringify({ index, world: order.world, truth: engine.truth, leakage: engine.cases.leakage, all: engine.cases.all }))
+    if (order.dump)
+      lines.push(JSON.stringify({ index, world: order.world, truth: engine.truth, leakage: engine.cases.leakage, all: engine.cases.all }))
   }
   const fixedOrder: Settling[] = []
   const next: Settling[] = []

@@ -29,10 +29,12 @@ bridgeP bridgeR: gasket between neighbours at .5 · blamed: sound cylinders besi
 /** One row a judge and stage. */
 export function stageTable(scores: Readonly<Record<string, Readonly<Record<Stage, readonly EngineScore[]>>>>): string {
   const rows = Object.entries(scores).flatMap(([name, stages]) =>
-    Object.entries(stages).filter(([, list]) => list.length > 0).map(([stage, list]) => {
-      const measures = measure(list)
-      return [name, stage, ...COLUMNS.map(([, value]) => value(measures))]
-    }),
+    Object.entries(stages)
+      .filter(([, list]) => list.length > 0)
+      .map(([stage, list]) => {
+        const measures = measure(list)
+        return [name, stage, ...COLUMNS.map(([, value]) => value(measures))]
+      }),
   )
   return table([['judge', 'stage', ...COLUMNS.map(([title]) => title)], ...rows])
 }
@@ -68,7 +70,14 @@ export function worstCases(scores: readonly EngineScore[], count: number): strin
   const worst = all.sort((a, b) => a.item.ofTruth - b.item.ofTruth).slice(0, count)
   return table([
     ['engine', 'cylinder', 'really', 'given', 'sound', 'leading fault'],
-    ...worst.map(({ index, cylinder, item }) => [String(index), String(cylinder), item.truth, item.ofTruth.toExponential(1), three(item.sound), item.first]),
+    ...worst.map(({ index, cylinder, item }) => [
+      String(index),
+      String(cylinder),
+      item.truth,
+      item.ofTruth.toExponential(1),
+      three(item.sound),
+      item.first,
+    ]),
   ])
 }
 
@@ -108,6 +117,11 @@ function percent(value: number): string {
 function table(rows: readonly (readonly string[])[]): string {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => (row[column] ?? '').length)))
   return rows
-    .map((row) => row.map((cell, i) => (i < 2 || i === row.length - 1 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0))).join('  ').trimEnd())
+    .map((row) =>
+      row
+        .map((cell, i) => (i < 2 || i === row.length - 1 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0)))
+        .join('  ')
+        .trimEnd(),
+    )
     .join('\n')
 }

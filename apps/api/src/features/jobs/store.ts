@@ -1,16 +1,10 @@
 import type { Prisma } from '../../generated/prisma/client.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
-import { anywhere, sqlFile } from '../../platform/database/sql-file.ts'
+import { anywhere } from '../../platform/database/sql-file.ts'
 import { newId } from '../../platform/ids.ts'
 import type { JobFacts } from './facts.ts'
 import type { Needles } from './needles.ts'
-
-const facts = sqlFile(import.meta.url, './sql/facts.sql')
-const found = sqlFile(import.meta.url, './sql/found.sql')
-const LIST = { name: 'jobs-list', text: sqlFile(import.meta.url, './sql/list.sql', { facts, found }) }
-const SEARCH = { name: 'jobs-search', text: sqlFile(import.meta.url, './sql/search.sql', { facts, found }) }
-const FLOOR = { name: 'jobs-floor', text: sqlFile(import.meta.url, './sql/floor.sql', { facts }) }
-const OF_JOBS = `${facts} WHERE j.id = ANY ($1::uuid[])`
+import { FLOOR, LIST, OF_JOBS, SEARCH } from './statements.ts'
 
 /** What the floor's one statement reads. */
 export type FloorRow = {

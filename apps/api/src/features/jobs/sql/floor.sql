@@ -1,5 +1,5 @@
 -- The garage seen from above, in one statement: its bays, the facts of every open job, and the retests that are due. $1 is the garage.
--- Open jobs come by the partial index job_open, open retests by retest_open; the answer is JSON made here, parsed once by the driver.
+-- Open retests come by retest_open; the answer is JSON made here, parsed once by the driver.
 SELECT json_build_object(
   'garage', g.id,
   'name', g.name,
@@ -7,8 +7,7 @@ SELECT json_build_object(
     FROM bay b WHERE b.garage_id = g.id AND b.closed_at IS NULL),
   'jobs', (SELECT coalesce(json_agg(open), '[]') FROM (
     --facts
-    WHERE j.garage_id = $1 AND j.handed_over_at IS NULL AND j.cancelled_at IS NULL
-    ORDER BY j.booked_at LIMIT 500) open),
+  ) open),
   'retests', (SELECT coalesce(json_agg(owed ORDER BY owed.kind DESC, owed."overdueDays" DESC NULLS LAST, owed.due, owed.code), '[]') FROM (
     SELECT r.id AS retest, j.id AS job, j.code, v.plate, r.kind, r.reason, d.latest AS due,
       CASE WHEN d.latest < day.today THEN day.today - d.latest END AS "overdueDays", epoch_ms(d.booked_for) AS "bookedFor"
