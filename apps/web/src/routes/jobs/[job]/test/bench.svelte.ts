@@ -54,6 +54,8 @@ export class Bench {
   readonly #inQuestion = $derived(this.sessions.filter((session) => session.purpose === this.purpose))
   /** Every session of this purpose: what the verdict weighs. */
   readonly caseOf = $derived(this.job ? caseOf(this.job.engineRecord, this.#inQuestion) : undefined)
+  /** The verdict page may be asked for the open session alone, where the model judges another one. */
+  alone = $state(false)
   /** The open session alone: what the sentence beside the pad speaks of. */
   readonly caseOfSession = $derived(this.job && this.session ? caseOf(this.job.engineRecord, [this.session]) : undefined)
   readonly doubles = $derived(this.session ? doubles(this.session, this.#answered) : [])
