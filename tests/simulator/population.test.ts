@@ -21,7 +21,8 @@ describe.each(['A', 'B'])('world %s', (world) => {
   it('holds every fault, every cause, bridges and healthy engines', () => {
     const seen = new Set(engines.flatMap((engine) => [...engine.truth.cylinders.map((item) => item.state), engine.truth.cause]))
     for (const fault of OWN_FAULTS) expect(seen, fault).toContain(fault)
-    for (const cause of ['throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error']) expect(seen, cause).toContain(cause)
+    for (const cause of ['throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error'])
+      expect(seen, cause).toContain(cause)
     expect(engines.some((engine) => engine.truth.bridges.length > 0)).toBe(true)
     const healthy = engines.filter(isHealthy).length / ENGINES
     expect(healthy).toBeGreaterThan(0.25)
@@ -34,7 +35,9 @@ describe.each(['A', 'B'])('world %s', (world) => {
       const readings = engine.cases.dry.readings.flatMap((item) => (item.test === 'compression' ? [item.pressure.value] : []))
       return readings.length < 2 ? [] : [1 - Math.min(...readings) / Math.max(...readings)]
     })
-    const leakages = healthy.flatMap((engine) => engine.cases.leakage.readings.flatMap((item) => (item.test === 'leakage' && item.percent !== undefined ? [item.percent] : [])))
+    const leakages = healthy.flatMap((engine) =>
+      engine.cases.leakage.readings.flatMap((item) => (item.test === 'leakage' && item.percent !== undefined ? [item.percent] : [])),
+    )
     const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)] as number
     expect(median(spreads)).toBeGreaterThan(0.025)
     expect(median(spreads)).toBeLessThan(0.085)

@@ -8,7 +8,12 @@ import type { Cause, OwnFault } from './worlds/world.ts'
 /** What is really so, in the words of the evaluation. */
 export type Truth = {
   /** By cylinder number in ascending order: `sound`, or the fault of its own that costs most pressure. */
-  readonly cylinders: readonly { readonly cylinder: number; readonly state: OwnFault | 'sound'; readonly faults: readonly OwnFault[]; readonly ignitionFault: boolean }[]
+  readonly cylinders: readonly {
+    readonly cylinder: number
+    readonly state: OwnFault | 'sound'
+    readonly faults: readonly OwnFault[]
+    readonly ignitionFault: boolean
+  }[]
   readonly bridges: readonly (readonly [number, number])[]
   readonly cause: Cause
 }
@@ -21,7 +26,13 @@ export function truthOf(engine: Engine, session: SimulatedSession): Truth {
         const alone = { ...cylinder, faults: [effect] }
         const leaks = leaksOf(engine, alone, { wet: false, temperature: session.temperature, held: false, shows: () => true })
         const run = runCylinder(engine, alone, session, leaks, {
-          speedRpm: session.speedRpm, strokes: 6, fill: 1, chargeTempK: chargeTempK(session), oilM3: 0, leftInGaugePa: 0, shows: () => true,
+          speedRpm: session.speedRpm,
+          strokes: 6,
+          fill: 1,
+          chargeTempK: chargeTempK(session),
+          oilM3: 0,
+          leftInGaugePa: 0,
+          shows: () => true,
         })
         return run[run.length - 1] as number
       }

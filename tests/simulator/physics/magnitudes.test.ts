@@ -119,11 +119,23 @@ describe('a cranked cylinder', () => {
   it('loses compression with leakage as the rough reckoning of the design notes does, within a factor of 1.7', () => {
     const sound = reading({ ringLeakM2: 0 })
     const restrictorM2 = (Math.PI / 4) * 1.016e-3 ** 2
-    for (const [percent, loss] of [[10, 9], [25, 18], [54, 31], [86, 53]] as const) {
+    for (const [percent, loss] of [
+      [10, 9],
+      [25, 18],
+      [54, 31],
+      [86, 53],
+    ] as const) {
       let [low, high] = [0, 2e-5]
       for (let i = 0; i < 40; i++) {
         const area = (low + high) / 2
-        const held = heldPressurePa({ supplyPa: 101_325 + 80 * PA_PER_PSI, airPressurePa: 101_325, restrictorM2, fixedLeakM2: area, ringLeakM2: 0, ringLowPressureExcess: 0 })
+        const held = heldPressurePa({
+          supplyPa: 101_325 + 80 * PA_PER_PSI,
+          airPressurePa: 101_325,
+          restrictorM2,
+          fixedLeakM2: area,
+          ringLeakM2: 0,
+          ringLowPressureExcess: 0,
+        })
         if (100 * (1 - (held - 101_325) / (80 * PA_PER_PSI)) < percent) low = area
         else high = area
       }
@@ -137,7 +149,9 @@ describe('a cranked cylinder', () => {
     expect(reading({ speedRpm: 160 })).toBeLessThan(0.97 * reading())
     expect(reading({ speedRpm: 250 })).toBeGreaterThan(1.02 * reading())
     expect(reading({ intakeClosesDegAbdc: 65 })).toBeLessThan(0.93 * reading())
-    expect(reading({ gauge: { volumeBeforeValveM3: 5e-6, volumeAfterValveM3: 12e-6, valveAreaM2: 2.5e-6, liftPressurePa: 1e4 } })).toBeLessThan(0.95 * reading())
+    expect(
+      reading({ gauge: { volumeBeforeValveM3: 5e-6, volumeAfterValveM3: 12e-6, valveAreaM2: 2.5e-6, liftPressurePa: 1e4 } }),
+    ).toBeLessThan(0.95 * reading())
   })
 
   it('builds up over the strokes, a leaky one less so', () => {

@@ -10,7 +10,10 @@ const FALSE_LOSS = 0.06
 const MINUTES = 2
 
 function toCoolantMm2(engine: Engine): number {
-  return engine.cylinders.reduce((sum, cylinder) => sum + cylinder.faults.reduce((part, effect) => part + (effect.leaksMm2.coolant ?? 0), 0), 0)
+  return engine.cylinders.reduce(
+    (sum, cylinder) => sum + cylinder.faults.reduce((part, effect) => part + (effect.leaksMm2.coolant ?? 0), 0),
+    0,
+  )
 }
 
 /** Combustion gas in the coolant: the bigger the leak, the surer it shows. */
@@ -25,7 +28,11 @@ export function testCoolingPressure(visit: Visit): CoolingPressure {
   const { random, engine } = visit
   const area = toCoolantMm2(engine)
   const leaks = area > 0 && random.chance(0.85)
-  const lost = leaks ? random.lognormal(3.5 * Math.sqrt(area), 0.5) : random.chance(FALSE_LOSS) ? random.lognormal(3, 0.5) : random.lognormal(0.3, 0.6)
+  const lost = leaks
+    ? random.lognormal(3.5 * Math.sqrt(area), 0.5)
+    : random.chance(FALSE_LOSS)
+      ? random.lognormal(3, 0.5)
+      : random.lognormal(0.3, 0.6)
   return {
     test: 'cooling-pressure',
     ...sessionField(visit),
@@ -33,4 +40,3 @@ export function testCoolingPressure(visit: Visit): CoolingPressure {
     minutes: MINUTES,
   }
 }
-

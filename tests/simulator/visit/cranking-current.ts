@@ -19,7 +19,13 @@ export function recordCrankingCurrent(visit: Visit): CrankingCurrent {
     const shows = showsNow(visit, cylinder)
     const leaks = leaksOf(engine, cylinder, { wet: false, temperature: session.temperature, held: false, shows })
     const run = runCylinder(engine, cylinder, session, leaks, {
-      speedRpm, strokes: 6, fill: 0.985 * engine.cause.chargeFill, chargeTempK: chargeTempK(session), oilM3: 0, leftInGaugePa: 0, shows: () => true,
+      speedRpm,
+      strokes: 6,
+      fill: 0.985 * engine.cause.chargeFill,
+      chargeTempK: chargeTempK(session),
+      oilM3: 0,
+      leftInGaugePa: 0,
+      shows: () => true,
     })
     return (run[run.length - 1] as number) / 1e6
   })

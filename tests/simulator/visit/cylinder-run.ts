@@ -30,7 +30,13 @@ export function chargeTempK(session: SimulatedSession): number {
 }
 
 /** True gauge pressures after each stroke for one cylinder in this setting, in Pa. */
-export function runCylinder(engine: Engine, cylinder: Cylinder, session: SimulatedSession, leaks: Leaks, setting: RunSetting): Float64Array {
+export function runCylinder(
+  engine: Engine,
+  cylinder: Cylinder,
+  session: SimulatedSession,
+  leaks: Leaks,
+  setting: RunSetting,
+): Float64Array {
   const { design, cause } = engine
   const base = { boreM: design.boreM, strokeM: design.strokeM, rodM: design.rodM, clearanceM3: 0 }
   const clearance = sweptVolumeM3(base) / (design.compressionRatio - 1)

@@ -49,7 +49,13 @@ function soundPressurePa(visit: Visit): number {
   const hot = { ...session, temperature: 'hot' as const, airPressurePa: 101_325 }
   const leaks = leaksOf(plain, cylinder, { wet: false, temperature: 'hot', held: false, shows: () => true })
   const run = runCylinder(plain, cylinder, hot, leaks, {
-    speedRpm: 200, strokes: 8, fill: 0.985, chargeTempK: chargeTempK(hot), oilM3: 0, leftInGaugePa: 0, shows: () => true,
+    speedRpm: 200,
+    strokes: 8,
+    fill: 0.985,
+    chargeTempK: chargeTempK(hot),
+    oilM3: 0,
+    leftInGaugePa: 0,
+    shows: () => true,
   })
   return run[run.length - 1] as number
 }

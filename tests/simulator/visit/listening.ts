@@ -43,7 +43,12 @@ export function listen(visit: Visit, cylinder: Cylinder, leaks: Leaks, heldPa: n
 }
 
 /** The neighbour at whose plug hole most air comes out: across the gasket, or through a manifold to which its valve stands open. */
-function loudestNeighbour(visit: Visit, cylinder: Cylinder, leaks: Leaks, slack: readonly number[]): { cylinder: number; area: number } | undefined {
+function loudestNeighbour(
+  visit: Visit,
+  cylinder: Cylinder,
+  leaks: Leaks,
+  slack: readonly number[],
+): { cylinder: number; area: number } | undefined {
   const { engine } = visit
   const { throughManifold } = engine.world.listening
   let loudest: { cylinder: number; area: number } | undefined

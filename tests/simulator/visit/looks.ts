@@ -30,7 +30,7 @@ export function lookAtPlug(visit: Visit, number: number): Plug {
   const { random, engine } = visit
   const cylinder = cylinderOf(visit, number)
   const clear = random.chance(engine.world.looksClarity)
-  const weights = !clear ? SOUND_PLUG : cylinder.ignitionFault ? DEAD_SPARK : PLUGS[mainFault(cylinder) ?? ''] ?? SOUND_PLUG
+  const weights = !clear ? SOUND_PLUG : cylinder.ignitionFault ? DEAD_SPARK : (PLUGS[mainFault(cylinder) ?? ''] ?? SOUND_PLUG)
   return { test: 'plug', cylinder: number, ...sessionField(visit), appearance: random.weighted<Appearance>(weights) }
 }
 
@@ -48,7 +48,11 @@ const SIGHTS: Readonly<Record<string, Partial<Record<Sight, number>>>> = {
   'clearance-tight': { 'burnt-exhaust-valve': 0.12, carbon: 0.1 },
 }
 const BACKGROUND: Record<Exclude<Sight, 'nothing'>, number> = {
-  'burnt-exhaust-valve': 0.015, 'scored-bore': 0.04, 'cracked-piston': 0.003, carbon: 0.12, coolant: 0.01,
+  'burnt-exhaust-valve': 0.015,
+  'scored-bore': 0.04,
+  'cracked-piston': 0.003,
+  carbon: 0.12,
+  coolant: 0.01,
 }
 
 export function lookThroughBorescope(visit: Visit, number: number): Borescope {
@@ -57,7 +61,7 @@ export function lookThroughBorescope(visit: Visit, number: number): Borescope {
   const clear = random.chance(engine.world.looksClarity)
   const seen: Sight[] = []
   for (const sight of Object.keys(BACKGROUND) as (keyof typeof BACKGROUND)[]) {
-    const chances = cylinder.faults.map((effect) => (clear ? SIGHTS[effect.fault]?.[sight] ?? 0 : 0))
+    const chances = cylinder.faults.map((effect) => (clear ? (SIGHTS[effect.fault]?.[sight] ?? 0) : 0))
     if (random.chance(Math.max(BACKGROUND[sight], ...chances))) seen.push(sight)
   }
   return { test: 'borescope', cylinder: number, ...sessionField(visit), seen: seen.length > 0 ? seen : ['nothing'] }

@@ -8,15 +8,24 @@ type Observation = Extract<Reading, { test: 'observation' }>
 type Sign = { readonly background: number; readonly faults: Readonly<Record<string, number>> }
 
 const ENGINE_SIGNS: Partial<Record<ObservationCode, Sign>> = {
-  'smoke-blue-throttle': { background: 0.06, faults: { 'ring-wear': 0.5, 'ring-broken-or-stuck': 0.65, 'piston-damage': 0.6, 'worn-evenly': 0.65 } },
+  'smoke-blue-throttle': {
+    background: 0.06,
+    faults: { 'ring-wear': 0.5, 'ring-broken-or-stuck': 0.65, 'piston-damage': 0.6, 'worn-evenly': 0.65 },
+  },
   'smoke-blue-overrun': { background: 0.12, faults: { 'worn-evenly': 0.35, 'valve-sticking': 0.15 } },
   'smoke-white': { background: 0.05, faults: { 'gasket-to-coolant': 0.6, 'cracked-head': 0.5 } },
   'smoke-black': { background: 0.06, faults: { 'fuel-wash': 0.6 } },
-  'breather-smoke': { background: 0.08, faults: { 'ring-wear': 0.55, 'ring-broken-or-stuck': 0.7, 'piston-damage': 0.85, 'worn-evenly': 0.75, 'fuel-wash': 0.25 } },
+  'breather-smoke': {
+    background: 0.08,
+    faults: { 'ring-wear': 0.55, 'ring-broken-or-stuck': 0.7, 'piston-damage': 0.85, 'worn-evenly': 0.75, 'fuel-wash': 0.25 },
+  },
   'water-in-oil': { background: 0.02, faults: { 'gasket-to-coolant': 0.3, 'cracked-head': 0.35 } },
   'petrol-in-oil': { background: 0.03, faults: { 'fuel-wash': 0.65 } },
   'oil-in-water': { background: 0.02, faults: { 'gasket-to-coolant': 0.2, 'cracked-head': 0.25 } },
-  'oil-use-high': { background: 0.15, faults: { 'ring-wear': 0.6, 'ring-broken-or-stuck': 0.7, 'piston-damage': 0.5, 'worn-evenly': 0.75 } },
+  'oil-use-high': {
+    background: 0.15,
+    faults: { 'ring-wear': 0.6, 'ring-broken-or-stuck': 0.7, 'piston-damage': 0.5, 'worn-evenly': 0.75 },
+  },
 }
 const CYLINDER_SIGNS: Partial<Record<ObservationCode, Sign>> = {
   'spits-back': {

@@ -18,10 +18,14 @@ export function perform(visit: Visit, test: SuggestedTest): Reading[] {
   switch (test.test) {
     case 'compression':
       return numbers.map((number) =>
-        test.running === true ? measureRunningCompression(visit, number, test.snap === true) : measureCompression(visit, number, test.wet === true).reading,
+        test.running === true
+          ? measureRunningCompression(visit, number, test.snap === true)
+          : measureCompression(visit, number, test.wet === true).reading,
       )
     case 'leakage':
-      return numbers.map((number) => measureLeakage(visit, number, { wet: test.wet === true, ...(test.rockersSlack ? { rockersSlack: test.rockersSlack } : {}) }))
+      return numbers.map((number) =>
+        measureLeakage(visit, number, { wet: test.wet === true, ...(test.rockersSlack ? { rockersSlack: test.rockersSlack } : {}) }),
+      )
     case 'plug':
       return numbers.map((number) => lookAtPlug(visit, number))
     case 'power-balance':
