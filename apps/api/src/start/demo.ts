@@ -73,16 +73,16 @@ export type Loading = {
   readonly write: (address: string) => Promise<void>
   /** Settled when the last job is there, or when making it failed. */
   readonly complete: Promise<void>
-  readonly stop: () => Promise<void>
 }
 
 /**
  * Loads the demo chain by a child process that posts it through the API, on a door of its own on this machine: the service itself
  * listens once the accounts are there, and the jobs go on arriving behind it.
  * The child is told DEMO_BASE_URL and DEMO_OWNER_LINK (one-time, makes the owner).
+ * @param whenStopping is told how to end the child when the service is stopped meanwhile
  * @returns undefined where there is no demo chain, or where it could not be made (which is said): the service starts without it
  */
-export async function loadDemo(config: Config, app: App, ownerLink: string): Promise<Loading | undefined> {
+export async function loadDemo(config: Config, app: App, ownerLink: string, whenStopping: (end: () => Promise<void>) => void): Promise<Loading | undefined> {
   if (!existsSync(LOADER)) return undefined
   const door = createServer((request, response) => app.routing(request, response))
   await new Promise<void>((done) => door.listen(0, '127.0.0.1', done))
@@ -116,17 +116,17 @@ export async function loadDemo(config: Config, app: App, ownerLink: string): Pro
       done()
     })
   })
+  whenStopping(async () => {
+    stopped = child.exitCode === null
+    child.kill('SIGTERM')
+    await complete
+  })
   const made = await accounts
   if (made === undefined) return undefined
   return {
     signIns: signInLines(made),
     write: async (address) => writeDemo(config, made, address),
     complete,
-    stop: async () => {
-      stopped = child.exitCode === null
-      child.kill('SIGTERM')
-      await complete
-    },
   }
 }
 

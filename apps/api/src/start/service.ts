@@ -24,6 +24,7 @@ async function start(): Promise<void> {
   const demo = await prepareDemo(config, database, app)
   // Most of the time the whole demo chain is there before anybody can look; what is late goes on arriving.
   await Promise.race([demo.complete, wait(Math.max(0, DEMO_PATIENCE_MS - process.uptime() * 1000), undefined, { ref: false })])
+  if (stopping) return
   const address = await listen(app, config)
   const shown = publicAddress(config, address)
   await demo.write(address)
@@ -62,10 +63,8 @@ async function prepareDemo(config: Config, database: Database, app: App): Promis
     if (wasCutShort(config)) say(`The demo chain is incomplete, since it was stopped while it was being made: remove ${config.dataFolder} to have it made anew.`)
     return stored === undefined ? NO_DEMO : { ...NO_DEMO, ...refreshDemo(config, database, stored) }
   }
-  const loading = await loadDemo(config, app, await makeOwnerLink(database))
-  if (loading === undefined) return NO_DEMO
-  running.push({ name: 'demo', stop: loading.stop })
-  return loading
+  const link = await makeOwnerLink(database)
+  return (await loadDemo(config, app, link, (end) => running.push({ name: 'demo', stop: end }))) ?? NO_DEMO
 }
 
 async function announceSignIns(config: Config, database: Database, address: string, demoSignIns: readonly string[]): Promise<void> {

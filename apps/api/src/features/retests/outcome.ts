@@ -25,8 +25,7 @@ export async function decideOutcome(database: Database, actor: Actor, id: string
   const evidence = await opinionForDecision(database, session.job, [session.id])
   const comparison = await comparisonText(database, before, session.id)
   return database.transaction(async (tx) => {
-    const retest = await undecided(tx, actor, id)
-    demand(actor, 'retests.decide', { garage: retest.garage })
+    const retest = await undecided(tx, actor, 'retests.decide', id)
     demandOpen(await demandJob(tx, actor, 'retests.decide', session.job))
     const evaluation = await keepOpinion(tx, evidence)
     const { outcome, reason = null } = input
@@ -46,8 +45,7 @@ export async function decideOutcome(database: Database, actor: Actor, id: string
 /** A manager lets a car go without its retest, with a reason. */
 export async function waiveRetest(database: Database, actor: Actor, id: string, { reason }: Waiver): Promise<Retest> {
   return database.transaction(async (tx) => {
-    const retest = await undecided(tx, actor, id)
-    demand(actor, 'retests.waive', { garage: retest.garage })
+    const retest = await undecided(tx, actor, 'retests.waive', id)
     await decideRetest(tx, id, { outcome: 'waived', outcomeReason: reason, decidedAt: new Date(), decidedById: personOf(actor) })
     await tell(tx, retest, 'waived')
     await appendTrail(tx, { engine: retest.engine, job: retest.job, garage: retest.garage, kind: 'retest-waived', actor, body: { retest: id, kind: retest.kind, reason } })

@@ -1,4 +1,4 @@
-import type { Actor, NewRetest, NewRetestDate, Retest } from '@evenbore/contract'
+import type { Action, Actor, NewRetest, NewRetestDate, Retest } from '@evenbore/contract'
 import { personOf } from '../../access/actors.ts'
 import { demand } from '../../access/door.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
@@ -42,8 +42,7 @@ export async function promiseRetest(database: Database, actor: Actor, job: strin
 export async function moveRetest(database: Database, actor: Actor, id: string, input: NewRetestDate): Promise<Retest> {
   if (input.bookedFor === null) demandDue(input)
   return database.transaction(async (tx) => {
-    const retest = await undecided(tx, actor, id)
-    demand(actor, 'retests.write', { garage: retest.garage })
+    const retest = await undecided(tx, actor, 'retests.write', id)
     if (retest.kind === 'release' && input.bookedFor === null) throw problem('wrong-state', 'A release retest is done before hand-over; it can be booked, but has no date of its own.')
     const date = await insertDate(tx, id, input, personOf(actor))
     await emit(tx, { kind: 'retest.changed', garageId: retest.garage, jobId: retest.job, engineId: retest.engine, body: { retest: id } })
@@ -53,11 +52,11 @@ export async function moveRetest(database: Database, actor: Actor, id: string, i
 }
 
 /** The retest, held until the transaction ends. @throws problems `not-found`, `wrong-state` where it was decided */
-export async function undecided(tx: Transaction, actor: Actor, id: string): Promise<RetestRow> {
+export async function undecided(tx: Transaction, actor: Actor, action: Action, id: string): Promise<RetestRow> {
   await lockRetest(tx, id)
   const retest = await readRetest(tx, id)
   if (retest === undefined) throw problem('not-found')
-  demand(actor, 'retests.read', { garage: retest.garage, bay: retest.bay })
+  demand(actor, action, { garage: retest.garage, bay: retest.bay })
   if (retest.outcome !== null) throw problem('wrong-state', `This retest was decided already: ${retest.outcome}.`)
   return retest
 }
