@@ -10,12 +10,12 @@ export const editPerson = (person: string, version: number, body: PersonEdit) =>
 export const listTablets = (garage: string) => answer<Page<Tablet>>(client.GET('/v1/garages/{garage}/tablets', { params: { path: { garage } } }))
 /** The code that enrols it is answered this once. */
 export const newTablet = (garage: string, body: NewTablet) => answer<TabletMade>(client.POST('/v1/garages/{garage}/tablets', { params: { path: { garage } }, body }))
-export const revokeTablet = (tablet: string) => answer<Tablet>(client.POST('/v1/tablets/{tablet}/revocation', { params: { path: { tablet } }, body: {} }))
-export const newEnrolmentCode = (tablet: string) => answer<TabletMade>(client.POST('/v1/tablets/{tablet}/enrolment-code', { params: { path: { tablet } }, body: {} }))
+export const revokeTablet = (tablet: string) => answer<Tablet>(client.POST('/v1/tablets/{tablet}/revocation', { params: { path: { tablet } } }))
+export const newEnrolmentCode = (tablet: string) => answer<TabletMade>(client.POST('/v1/tablets/{tablet}/enrolment-code', { params: { path: { tablet } } }))
 export const listApps = () => answer<Page<OutsideApp>>(client.GET('/v1/apps', {}))
 /** The secret is answered this once. */
 export const newApp = (body: NewOutsideApp) => answer<OutsideAppMade>(client.POST('/v1/apps', { body }))
-export const revokeApp = (app: string) => answer<OutsideApp>(client.POST('/v1/apps/{app}/revocation', { params: { path: { app } }, body: {} }))
-export const newAppSecret = (app: string) => answer<OutsideAppMade>(client.POST('/v1/apps/{app}/secret', { params: { path: { app } }, body: {} }))
+export const revokeApp = (app: string) => answer<OutsideApp>(client.POST('/v1/apps/{app}/revocation', { params: { path: { app } } }))
+export const newAppSecret = (app: string) => answer<OutsideAppMade>(client.POST('/v1/apps/{app}/secret', { params: { path: { app } } }))
 export const listAudit = (after?: string) => answer<Page<AuditEntry>>(client.GET('/v1/audit', { params: { query: { after } } }))
 export const readReliability = (garage: string) => answer<Reliability>(client.GET('/v1/garages/{garage}/reliability', { params: { path: { garage } } }))

@@ -15,7 +15,7 @@ export const newCustomer = (garage: string, body: NewCustomer) => answer<Custome
 export const readCustomer = (customer: string) => answer<Customer>(client.GET('/v1/customers/{customer}', { params: { path: { customer } } }))
 export const editCustomer = (customer: string, etag: string, body: CustomerEdit) => answer<Customer>(client.PATCH('/v1/customers/{customer}', { params: { path: { customer } }, ...match(etag), body }))
 /** Erases the person, never the records. */
-export const eraseCustomer = (customer: string) => answer<Customer>(client.POST('/v1/customers/{customer}/erasure', { params: { path: { customer } }, body: {} }))
+export const eraseCustomer = (customer: string) => answer<Customer>(client.POST('/v1/customers/{customer}/erasure', { params: { path: { customer } } }))
 
 export const listVehicles = (garage: string, query: Looking) => answer<Page<Vehicle>>(client.GET('/v1/garages/{garage}/vehicles', { params: { path: { garage }, query } }))
 export const newVehicle = (garage: string, body: NewVehicle) => answer<Vehicle>(client.POST('/v1/garages/{garage}/vehicles', { params: { path: { garage } }, body }))

@@ -15,7 +15,7 @@ export function standingSentence(standing: Standing, words: Words, when: When): 
 
 /** Facts said beside it, in words: what else is true, and what is due when. */
 export function besideStanding(standing: Standing, promisedAt: string | null, words: Words, when: When): string[] {
-  const facts = standing.beside.map((fact) => words.desk.beside[fact] ?? fact)
+  const facts = standing.beside.filter((fact) => !(fact === 'sent' && standing.state === 'waiting-for-manager')).map((fact) => words.desk.beside[fact] ?? fact)
   const { until } = words.desk
   if (standing.until) {
     if (standing.state === 'waiting-for-customer') facts.push(until.customer(when(standing.until)))
