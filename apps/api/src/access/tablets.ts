@@ -19,9 +19,15 @@ function shown(row: TabletRow): Tablet {
   return { id: row.id, garage: row.garageId, bay: row.bayId, name: row.name, enrolledAt: row.enrolledAt?.toISOString() ?? null, revokedAt: row.revokedAt?.toISOString() ?? null }
 }
 
+/** Owners may in every garage, so what they name is looked up. @throws problem `not-found` */
+async function demandGarage(database: Database, garage: string): Promise<void> {
+  if ((await database.prisma.garage.count({ where: { id: garage } })) === 0) throw problem('not-found')
+}
+
 /** The tablets of a garage. */
 export async function listTablets(database: Database, actor: Actor, garage: string): Promise<Tablet[]> {
   demand(actor, 'settings.read', { garage })
+  await demandGarage(database, garage)
   const rows = await database.prisma.tablet.findMany({ where: { garageId: garage }, orderBy: { createdAt: 'asc' }, take: 500 })
   return rows.map(shown)
 }
@@ -29,6 +35,7 @@ export async function listTablets(database: Database, actor: Actor, garage: stri
 /** Prepares a tablet for a bay: the code in the answer is typed on the tablet once. */
 export async function makeTablet(database: Database, actor: Actor, garage: string, { bay, name }: NewTablet, demo: boolean): Promise<TabletMade> {
   demand(actor, 'settings.write', { garage })
+  await demandGarage(database, garage)
   const place = await database.prisma.bay.findFirst({ where: { id: bay, garageId: garage, closedAt: null } })
   if (place === null) throw badField('/bay', 'an open bay of this garage', bay)
   const { code, expiresAt } = newCode(demo)

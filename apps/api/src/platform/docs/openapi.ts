@@ -1,3 +1,4 @@
+import { BODY_EXAMPLES } from '@evenbore/contract'
 import swagger from '@fastify/swagger'
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod'
 import plugin from 'fastify-plugin'
@@ -20,6 +21,10 @@ export type OpenApiOperation = {
 }
 
 declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** The route takes an Idempotency-Key. */
+    takesKey?: true
+  }
   interface FastifyInstance {
     /** The published document, made once all routes are there. */
     openapi: () => { readonly document: OpenApiDocument; readonly text: string }
@@ -51,14 +56,15 @@ export const openApi = plugin<{ version: string; openActions: ReadonlySet<string
         if (!url.startsWith('/v1')) return { schema: { hide: true }, url } as never
         const action = (route.route as { config?: { action?: string } }).config?.action ?? ''
         const open = openActions.has(action)
-        return { schema: { ...schema, 'x-action': action, ...(open ? { security: [] } : {}), response: withProblem(schema?.['response']) }, url } as never
+        const headers = headersOf(route.route as { method: string | readonly string[]; url: string; config?: { takesKey?: true } })
+        return { schema: { ...schema, ...headers, 'x-action': action, ...(open ? { security: [] } : {}), response: withProblem(schema?.['response']) }, url } as never
       },
       transformObject: jsonSchemaTransformObject as never,
     })
     let made: ReturnType<typeof app.openapi> | undefined
     app.decorate('openapi', () => {
       if (made === undefined) {
-        const document = app.swagger() as unknown as OpenApiDocument
+        const document = withExamples(app.swagger() as unknown as OpenApiDocument)
         made = { document, text: JSON.stringify(document) }
       }
       return made
@@ -66,6 +72,25 @@ export const openApi = plugin<{ version: string; openActions: ReadonlySet<string
   },
   { name: 'openapi' },
 )
+
+/** Headers that a handler reads itself, so that they stand in no schema: If-Match of an edit, Idempotency-Key where a route takes one. */
+function headersOf({ method, url, config }: { readonly method: string | readonly string[]; readonly url: string; readonly config?: { readonly takesKey?: true } }): object {
+  const properties = {
+    // One's own preferences have no versions: the last word counts.
+    ...([method].flat().includes('PATCH') && url !== '/v1/me' ? { 'if-match': { type: 'string', description: 'the ETag that the edit is based on; without it 428, and 412 when it is not the present one', examples: ['"3"'] } } : {}),
+    ...(config?.takesKey ? { 'idempotency-key': { type: 'string', description: 'the same key and body again are answered as the first time; 8 to 200 characters' } } : {}),
+  }
+  return Object.keys(properties).length === 0 ? {} : { headers: { type: 'object', properties } }
+}
+
+/** Each body with its example; a schema that is read and written has the name of the written one with `Input` behind it. */
+function withExamples(document: OpenApiDocument): OpenApiDocument {
+  for (const [name, schema] of Object.entries(document.components.schemas)) {
+    const example = BODY_EXAMPLES[name.replace(/Input$/, '')]
+    if (example !== undefined) (schema as { examples?: unknown[] }).examples = [example]
+  }
+  return document
+}
 
 function withProblem(response: unknown): Record<string, unknown> {
   const problem = { description: 'A problem', content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } }
