@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads'
 import type { Stage } from '../simulator/stages.ts'
 import { type Options, readOptions, USAGE } from './diagnosis/options.ts'
 import type { PartOrder, PartResult } from './diagnosis/part.ts'
-import { confusionTable, LEGEND, reliabilityTable, settlingTable, stageTable, worstCases } from './diagnosis/report.ts'
+import { causeTable, confusionTable, LEGEND, reliabilityTable, settlingTable, stageTable, worstCases } from './diagnosis/report.ts'
 import type { EngineScore } from './diagnosis/score.ts'
 
 /** Runs one part in a thread of its own. */
@@ -49,6 +49,7 @@ function print(world: string, options: Options, result: PartResult, seconds: num
   say(`\nmilliseconds an evaluation: ${(result.evaluationMs / Math.max(1, result.evaluations)).toFixed(2)}`)
   for (const stage of shown(['dry', 'leakage'])) say(`\nreliability of sound after ${stage}\n${reliabilityTable(model[stage])}`)
   for (const stage of shown(['dry', 'leakage', 'all'])) say(`\nfaulty cylinders after ${stage}\n${confusionTable(model[stage])}`)
+  for (const stage of shown(['dry', 'leakage'])) say(`\nengine-wide causes after ${stage}\n${causeTable(model[stage])}`)
   for (const stage of shown(['leakage'])) say(`\nworst after ${stage}\n${worstCases(model[stage], 15)}`)
   if (result.next.length > 0) say(`\nminutes of testing\n${settlingTable(result.fixedOrder, result.next)}`)
 }

@@ -64,6 +64,20 @@ export function confusionTable(scores: readonly EngineScore[]): string {
   return table([['really', 'n', 'right', 'taken for'], ...lines.sort((a, b) => Number(b[1]) - Number(a[1]))])
 }
 
+/** Which engine-wide cause led, for each true one. */
+export function causeTable(scores: readonly EngineScore[]): string {
+  const rows = new Map<string, Map<string, number>>()
+  for (const { cause } of scores) {
+    const row = rows.get(cause.truth) ?? new Map<string, number>()
+    row.set(cause.leading, (row.get(cause.leading) ?? 0) + 1)
+    rows.set(cause.truth, row)
+  }
+  return table([
+    ['cause', 'leading'],
+    ...[...rows].map(([truth, row]): string[] => [truth, [...row].sort((a, b) => b[1] - a[1]).map(([leading, count]) => `${leading} ${count}`).join(', ')]),
+  ])
+}
+
 /** The cylinders whose true state was given least. */
 export function worstCases(scores: readonly EngineScore[], count: number): string {
   const all = scores.flatMap((score) => score.cylinders.map((item, at) => ({ index: score.index, cylinder: at + 1, item })))
