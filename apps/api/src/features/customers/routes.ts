@@ -1,7 +1,9 @@
 import { customerEditSchema, customerSchema, idSchema, newCustomerSchema, page, pageQuerySchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
 import { expectedVersion, setVersion } from '../../platform/http/etag.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { editCustomer, eraseCustomer, listCustomers, makeCustomer, readCustomer, shownCustomer } from './service.ts'
 
 const inGarage = z.strictObject({ garage: idSchema })
@@ -19,12 +21,13 @@ export const customerRoutes: Routes = async (app) => {
   }, (request) => listCustomers(database, request.actor, request.params.garage, request.query))
 
   app.post('/v1/garages/:garage/customers', {
-    config: { action: 'customers.write' },
+    config: { action: 'customers.write', takesKey: true },
     schema: { tags, summary: 'Add a customer', params: inGarage, body: newCustomerSchema, response: { 201: customerSchema } },
   }, async (request, reply) => {
-    const row = await database.transaction((tx) => makeCustomer(tx, request.actor, request.params.garage, request.body))
-    setVersion(reply, row.version)
-    return reply.code(201).header('location', `/v1/customers/${row.id}`).send(shownCustomer(row))
+    const { actor } = request
+    const made = await onceWhereKeyed(database, request, actorKey(actor), async (tx) => shownCustomer(await makeCustomer(tx, actor, request.params.garage, request.body)))
+    setVersion(reply, made.version)
+    return reply.code(201).header('location', `/v1/customers/${made.id}`).send(made)
   })
 
   app.get('/v1/customers/:customer', {

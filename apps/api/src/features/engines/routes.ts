@@ -1,7 +1,9 @@
 import { engineEditSchema, engineHistoryEntrySchema, engineSchema, idSchema, newEngineSchema, page, pageQuerySchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
 import { expectedVersion, setVersion } from '../../platform/http/etag.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { familyRoutes } from './families/routes.ts'
 import { fittingRoutes } from './fittings/routes.ts'
 import { editEngine, listEngines, makeEngine, readEngine, readHistory, shownEngine } from './service.ts'
@@ -20,12 +22,13 @@ export const engineRoutes: Routes = async (app) => {
   }, (request) => listEngines(database, request.actor, request.query))
 
   app.post('/v1/engines', {
-    config: { action: 'engines.write' },
+    config: { action: 'engines.write', takesKey: true },
     schema: { tags, summary: 'Add an engine', body: newEngineSchema, response: { 201: engineSchema } },
   }, async (request, reply) => {
-    const row = await database.transaction((tx) => makeEngine(tx, request.actor, request.body))
-    setVersion(reply, row.version)
-    return reply.code(201).header('location', `/v1/engines/${row.id}`).send(shownEngine(row, request.actor))
+    const { actor } = request
+    const made = await onceWhereKeyed(database, request, actorKey(actor), async (tx) => shownEngine(await makeEngine(tx, actor, request.body), actor))
+    setVersion(reply, made.version)
+    return reply.code(201).header('location', `/v1/engines/${made.id}`).send(made)
   })
 
   app.get('/v1/engines/:engine', {

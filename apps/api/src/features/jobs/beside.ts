@@ -1,7 +1,7 @@
 import type { Actor, Contact, NewContact, NewPartsOrder, PartsOrder } from '@evenbore/contract'
 import { personOf } from '../../access/actors.ts'
 import { demand } from '../../access/door.ts'
-import type { Database } from '../../platform/database/database.ts'
+import type { Database, Transaction } from '../../platform/database/database.ts'
 import { problem } from '../../platform/problems/problem.ts'
 import { demandJob, demandOpen } from './service.ts'
 import { shownContact, shownPart } from './show.ts'
@@ -9,14 +9,12 @@ import { arrived, factsOfJob, insertContact, insertPart, names, partById, partsO
 import { told } from './told.ts'
 
 /** Notes a talk with the customer, or something for the next person. Also after hand-over: people ring. */
-export async function noteContact(database: Database, actor: Actor, job: string, { nextAt, ...contact }: NewContact): Promise<Contact> {
-  return database.transaction(async (tx) => {
-    const facts = await demandJob(tx, actor, 'jobs.note', job)
-    const byId = personOf(actor)
-    const row = await insertContact(tx, { jobId: job, byId, nextAt, ...contact })
-    await told(tx, facts, { contact: row.id })
-    return shownContact(row, await names(tx, [byId]))
-  })
+export async function noteContact(tx: Transaction, actor: Actor, job: string, { nextAt, ...contact }: NewContact): Promise<Contact> {
+  const facts = await demandJob(tx, actor, 'jobs.note', job)
+  const byId = personOf(actor)
+  const row = await insertContact(tx, { jobId: job, byId, nextAt, ...contact })
+  await told(tx, facts, { contact: row.id })
+  return shownContact(row, await names(tx, [byId]))
 }
 
 /** Parts ordered for a job, in the order of ordering. */
@@ -28,15 +26,13 @@ export async function listParts(database: Database, actor: Actor, job: string): 
 }
 
 /** Orders parts: the job waits for them until they have come. */
-export async function orderPart(database: Database, actor: Actor, job: string, part: NewPartsOrder): Promise<PartsOrder> {
-  return database.transaction(async (tx) => {
-    const facts = await demandJob(tx, actor, 'parts.write', job)
-    demandOpen(facts)
-    const orderedById = personOf(actor)
-    const row = await insertPart(tx, { jobId: job, orderedById, ...part })
-    await told(tx, facts, { partsOrdered: row.id })
-    return shownPart(row, await names(tx, [orderedById]))
-  })
+export async function orderPart(tx: Transaction, actor: Actor, job: string, part: NewPartsOrder): Promise<PartsOrder> {
+  const facts = await demandJob(tx, actor, 'parts.write', job)
+  demandOpen(facts)
+  const orderedById = personOf(actor)
+  const row = await insertPart(tx, { jobId: job, orderedById, ...part })
+  await told(tx, facts, { partsOrdered: row.id })
+  return shownPart(row, await names(tx, [orderedById]))
 }
 
 /** Records that parts have come. Said twice, the first counts. */

@@ -237,6 +237,12 @@ describe('from testing to hand-over', () => {
     expect((await desk().get(`/v1/jobs/${job.id}/parts`)).body.items).toEqual([come.body])
     expect((await desk().get(`/v1/jobs/${job.id}`)).body.standing.state).toBe('booked')
   })
+  test('a talk sent twice over a weak network is noted once', async () => {
+    const job = await booked()
+    const send = () => bench().post(`/v1/jobs/${job.id}/contacts`, { kind: 'note', text: 'key is under the mat' }).set('idempotency-key', `note-${job.id}`)
+    expect((await send()).body).toEqual((await send()).body)
+    expect((await desk().get(`/v1/jobs/${job.id}`)).body.contacts).toHaveLength(1)
+  })
   test('a contact is noted with the next call', async () => {
     const job = await booked()
     const answer = await desk().post(`/v1/jobs/${job.id}/contacts`, { kind: 'call', text: 'rings back', nextAt: '2026-11-26T10:00:00+01:00' })

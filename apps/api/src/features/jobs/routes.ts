@@ -1,9 +1,9 @@
-import { floorSchema, idSchema, jobEditSchema, jobSchema, jobsQuerySchema, jobSummarySchema, newJobSchema, page, searchHitSchema, type Job } from '@evenbore/contract'
+import { floorSchema, idSchema, jobEditSchema, jobSchema, jobsQuerySchema, jobSummarySchema, newJobSchema, page, searchHitSchema } from '@evenbore/contract'
 import { z } from 'zod'
 import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
 import { expectedVersion, setVersion } from '../../platform/http/etag.ts'
-import { once } from '../../platform/http/idempotency.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { bookIn } from './book-in.ts'
 import { readFloor } from './floor.ts'
 import { besideRoutes } from './routes-beside.ts'
@@ -24,7 +24,7 @@ export const jobRoutes: Routes = async (app) => {
   }, (request) => listJobs(database, request.actor, request.params.garage, request.query))
 
   app.post('/v1/garages/:garage/jobs', {
-    config: { action: 'jobs.write' },
+    config: { action: 'jobs.write', takesKey: true },
     schema: {
       tags, summary: 'Book a car in',
       description: 'Customer, vehicle and engine are named by their ids or made along the way. An Idempotency-Key makes a repeated request answer the first job.',
@@ -32,9 +32,7 @@ export const jobRoutes: Routes = async (app) => {
     },
   }, async (request, reply) => {
     const { actor } = request
-    const work = async (tx: Parameters<typeof bookIn>[0]) => ({ status: 201, body: await readJob(tx, actor, await bookIn(tx, actor, request.params.garage, request.body)) })
-    const keyed = request.headers['idempotency-key'] !== undefined
-    const job = (keyed ? await once(database, request, actorKey(actor), work) : await database.transaction(work)).body as Job
+    const job = await onceWhereKeyed(database, request, actorKey(actor), async (tx) => readJob(tx, actor, await bookIn(tx, actor, request.params.garage, request.body)))
     setVersion(reply, job.version)
     return reply.code(201).header('location', `/v1/jobs/${job.id}`).send(job)
   })

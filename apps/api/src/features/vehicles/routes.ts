@@ -1,7 +1,9 @@
 import { idSchema, newVehicleSchema, page, pageQuerySchema, vehicleEditSchema, vehicleSchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
 import { expectedVersion, setVersion } from '../../platform/http/etag.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { editVehicle, listVehicles, makeVehicle, readVehicle, shownVehicle } from './service.ts'
 
 const inGarage = z.strictObject({ garage: idSchema })
@@ -19,12 +21,13 @@ export const vehicleRoutes: Routes = async (app) => {
   }, (request) => listVehicles(database, request.actor, request.params.garage, request.query))
 
   app.post('/v1/garages/:garage/vehicles', {
-    config: { action: 'vehicles.write' },
+    config: { action: 'vehicles.write', takesKey: true },
     schema: { tags, summary: 'Add a vehicle', params: inGarage, body: newVehicleSchema, response: { 201: vehicleSchema } },
   }, async (request, reply) => {
-    const row = await database.transaction((tx) => makeVehicle(tx, request.actor, request.params.garage, request.body))
-    setVersion(reply, row.version)
-    return reply.code(201).header('location', `/v1/vehicles/${row.id}`).send(shownVehicle(row))
+    const { actor } = request
+    const made = await onceWhereKeyed(database, request, actorKey(actor), async (tx) => shownVehicle(await makeVehicle(tx, actor, request.params.garage, request.body)))
+    setVersion(reply, made.version)
+    return reply.code(201).header('location', `/v1/vehicles/${made.id}`).send(made)
   })
 
   app.get('/v1/vehicles/:vehicle', {

@@ -38,6 +38,12 @@ export async function once(
   })
 }
 
+/** The same for an action that takes a key where one is sent and runs without one, such as making a customer over a weak network. */
+export async function onceWhereKeyed<T>(database: Database, request: FastifyRequest, actorKey: string, action: (tx: Transaction) => Promise<T>): Promise<T> {
+  if (request.headers['idempotency-key'] === undefined) return database.transaction(action)
+  return (await once(database, request, actorKey, async (tx) => ({ status: 201, body: await action(tx) }))).body as T
+}
+
 function keyOf(request: FastifyRequest): string {
   const key = request.headers['idempotency-key']
   if (typeof key !== 'string' || key.length < 8 || key.length > 200) {
