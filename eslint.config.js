@@ -49,7 +49,7 @@ export default defineConfig(
     files: ['**/*.svelte', '**/*.svelte.ts'],
     languageOptions: { parserOptions: { parser: tseslint.parser } },
     // `let { of } = $props()` is the idiom; and the pages are served from the root of their own address, so paths need no resolving.
-    rules: { 'prefer-const': 'off', 'svelte/prefer-const': 'error', 'svelte/no-navigation-without-resolve': 'off', 'svelte/prefer-svelte-reactivity': 'off' },
+    rules: { 'prefer-const': 'off', 'svelte/prefer-const': 'error', 'svelte/no-navigation-without-resolve': 'off', 'svelte/prefer-svelte-reactivity': 'off', 'svelte/no-unused-svelte-ignore': 'off' },
   },
   // The command lines, the loader and the benches speak on standard output.
   { files: ['apps/evaluate/**', 'tests/**', 'deploy/**', 'demo-data/**', 'apps/api/src/verify-trail.ts', 'apps/api/src/write-openapi.ts'], rules: { 'no-console': 'off' } },
