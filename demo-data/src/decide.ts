@@ -1,3 +1,4 @@
+import type { Client } from '@evenbore/client'
 import type { QuoteLineInput } from '@evenbore/contract'
 import type { LoadedGarage } from './accounts.ts'
 import { need } from './answer.ts'
@@ -25,11 +26,16 @@ export async function decide(visit: Visit): Promise<void> {
   let version = await write(visit, job.quote.lines, job.quote.note, job.quote.draftOnly !== true)
   if (version === null) return
   if (job.sentBack) {
-    await need(crew.manager.POST('/v1/quote-versions/{version}/send-back', { params: { path: { version } }, body: { question: job.sentBack.question } }))
+    const call = { params: { path: { version } }, body: { question: job.sentBack.question } }
+    await answer(visit, (client) => client.POST('/v1/quote-versions/{version}/send-back', call))
     version = (await write(visit, job.sentBack.lines, undefined, true))!
   }
-  if (job.refused) await need(crew.manager.POST('/v1/quote-versions/{version}/refusal', { params: { path: { version } }, body: { reason: job.refused } }))
-  if (job.approved) await approve(visit, version)
+  const answered = { path: { version } }
+  if (job.refused) {
+    const body = { reason: job.refused }
+    await answer(visit, (client) => client.POST('/v1/quote-versions/{version}/refusal', { params: answered, body }))
+  }
+  if (job.approved) await answer(visit, (client) => client.POST('/v1/quote-versions/{version}/approval', { params: answered, body: {} }))
   if (job.customer) await authorise(visit, version, job.customer)
 }
 
@@ -53,18 +59,17 @@ async function write(visit: Visit, lines: readonly DemoLine[], note: string | un
   const condition = draft ? { 'if-match': `"${draft.version}"` } : { 'if-none-match': '*' }
   await need(technician.PUT('/v1/jobs/{job}/quote/draft', { params: { path, header: condition }, body: { lines: lines.map((line) => priced(line, visit.garage)), note: note ?? null } }))
   if (!send) return null
-  return (await need(technician.POST('/v1/jobs/{job}/quote/versions', { params: { path } }))).id
+  return (await need(technician.POST('/v1/jobs/{job}/quote/versions', { params: { path }, body: {} }))).id
 }
 
 function priced(line: DemoLine, garage: LoadedGarage): QuoteLineInput {
   return { kind: line.kind, operation: line.operation ?? null, cylinders: line.cylinders ?? [], text: line.text, quantity: line.quantity, rateMinor: line.kind === 'labour' ? garage.labourRateMinor : line.priceMinor!, taxBasisPoints: garage.taxBasisPoints }
 }
 
-/** The manager approves; above his limit the owner does. */
-async function approve(visit: Visit, version: string): Promise<void> {
-  const call = { params: { path: { version } }, body: {} }
-  const { error } = await visit.crew.manager.POST('/v1/quote-versions/{version}/approval', call)
-  if (error) await need(visit.crew.owner.POST('/v1/quote-versions/{version}/approval', call))
+/** The manager answers; above his limit the owner does. */
+async function answer<T>(visit: Visit, ask: (client: Client) => Promise<{ data?: T; error?: unknown; response: Response }>): Promise<void> {
+  const { error } = await ask(visit.crew.manager)
+  if (error) await need(ask(visit.crew.owner))
 }
 
 async function authorise(visit: Visit, version: string, told: NonNullable<DemoJob['customer']>): Promise<void> {

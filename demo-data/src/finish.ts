@@ -15,7 +15,7 @@ export async function finish(visit: Visit): Promise<void> {
     const order = await need(crew.technician.POST('/v1/jobs/{job}/parts', { params: { path }, body: { text, expectedAt: new Date(Date.now() + expectedInHours * HOUR_MS).toISOString() } }))
     if (arrived) await need(crew.technician.POST('/v1/parts/{part}/arrival', { params: { path: { part: order.id } } }))
   }
-  if (job.repair) await need(crew.technician.POST('/v1/jobs/{job}/repair', { params: { path } }))
+  if (job.repair) await need(crew.technician.POST('/v1/jobs/{job}/repair', { params: { path }, body: {} }))
   for (const finding of job.findings ?? []) await need(crew.technician.POST('/v1/jobs/{job}/findings', { params: { path }, body: finding }))
   if (job.repair?.finished) await finishRepair(visit)
   if (job.release) await release(visit)
