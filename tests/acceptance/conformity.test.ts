@@ -80,12 +80,23 @@ describe('spread of two and more normal cylinders', () => {
     const fine = probabilitySpreadInside(cylinders.map((each) => readingDensity(each, [], 384)), { part: 0.9 }, PERFECT)
     expect(Math.abs(coarse - fine)).toBeLessThan(1e-5)
   })
-  it('a shared error of zero matters to a ratio, a shared gain does not', () => {
-    const tables = [normalCylinder(1, 150, 0.01), normalCylinder(2, 135.2, 0.01)].map((each) => readingDensity(each))
-    // as read: 135.2 of 150 is just inside one tenth; a zero error of up to 5 either way leaves it undecided
-    expect(probabilitySpreadInside(tables, { part: 0.9 }, PERFECT)).toBeGreaterThan(0.999)
-    const withZero = probabilitySpreadInside(tables, { part: 0.9 }, { boundPa: 5, spanPa: 300 })
-    expect(withZero).toBeGreaterThan(0.4)
-    expect(withZero).toBeLessThan(0.9)
+  it('a shared error of zero matters to a ratio: the integral over it', () => {
+    const sd = 0.5
+    const tables = [normalCylinder(1, 150, sd), normalCylinder(2, 135.2, sd)].map((each) => readingDensity(each))
+    // (135.2 - z) >= .9 (150 - z) for z rectangular within 5: 0.2 - 0.1 z against the noise of both
+    const { at, weight } = gaussLegendre(40)
+    const expected = at.reduce((sum, x, i) => sum + weight[i]! * normalBelow((0.2 - 0.1 * 5 * x) / (sd * Math.hypot(1, 0.9))), 0)
+    expect(Math.abs(probabilitySpreadInside(tables, { part: 0.9 }, { boundPa: 5, spanPa: 300 }) - expected)).toBeLessThan(1e-4)
+  })
+  it('a shared gain matters to a limit in pressure: the integral over it', () => {
+    const sd = 1
+    const tables = [normalCylinder(1, 150, sd), normalCylinder(2, 135, sd)].map((each) => readingDensity(each))
+    // both ends of the gauge's line rectangular within 6 of a span of 300: gain 1 + (e1 - e0) / 300
+    const { at, weight } = gaussLegendre(30)
+    let expected = 0
+    for (let i = 0; i < 30; i++) {
+      for (let j = 0; j < 30; j++) expected += weight[i]! * weight[j]! * normalBelow((15.2 * (1 + (6 * (at[i]! - at[j]!)) / 300) - 15) / (sd * Math.SQRT2))
+    }
+    expect(Math.abs(probabilitySpreadInside(tables, { differencePa: 15.2 }, { boundPa: 6, spanPa: 300 }) - expected)).toBeLessThan(1e-4)
   })
 })

@@ -180,6 +180,10 @@ describe('leakage limit (FAA AC 43.13-1B par. 8-14b(5)(i): above 25 percent is s
     const given = engineWith([], { engine: { cylinders: 4 }, ...tester(80, 1.016), readings: [76, 76, 40, 76].map((held, index) => ({ test: 'leakage', cylinder: index + 1, held: { value: held, unit: 'psi' } })) })
     expect(evaluate(given, undefined, { ranking: false }).leakage[2]!.againstSisters).toBeCloseTo(1.722016 / 0.433058, 4)
   })
+  it('its own leak is not among its sisters', () => {
+    const given = engineWith([], { engine: { cylinders: 3 }, ...tester(80, 1.016), readings: [76, 70, 40].map((held, index) => ({ test: 'leakage', cylinder: index + 1, held: { value: held, unit: 'psi' } })) })
+    expect(evaluate(given, undefined, { ranking: false }).leakage[2]!.againstSisters).toBeCloseTo(1.722016 / ((0.433058 + 0.70669) / 2), 4)
+  })
   it('nothing held has no area', () => {
     expect(leak(0, tester(80, 1.016))).toMatchObject({ percentAsRead: 100, overLimit: true, leakAreaMm2: null, percentAtReference: null })
   })

@@ -84,6 +84,11 @@ describe('mistakes that compression readings betray', () => {
     expect(find(given, 'over-span')?.readings).toEqual([0])
     expect(admit(given).compression[0]!.highPa).toBeGreaterThan(300 * 6894 * 1.2)
   })
+  it('repeats that contradict each other widen their cylinder, agreeing ones do not', () => {
+    const widening = (again: number): number => admit(four([...all([150, 148, 120, 149]), dry(3, again)])).judged!.cylinders[2]!.widening
+    expect(widening(121)).toBe(1)
+    expect(widening(140)).toBeGreaterThan(3)
+  })
   it('below the first mark a reading of 0 is an interval', () => {
     const { lowPa, highPa } = admit(four(all([150, 148, 0, 149]), { rest: gauge })).compression[2]!
     expect(lowPa).toBe(0)
@@ -109,6 +114,7 @@ describe('mistakes that a leakage test betrays', () => {
     const lost = leak(3, 95, { heard: { exhaust: 3, intake: 0 } })
     expect(find(four([...all([150, 148, 149, 151]), lost]), 'piston-off-top')?.readings).toEqual([4])
     expect(find(four([...all([150, 148, 20, 151]), lost]), 'piston-off-top')).toBeUndefined()
+    expect(find(four([...all([150, 148, 149, 151]), leak(3, 95, { heard: { exhaust: 3, intake: 3 } })]), 'piston-off-top')).toBeUndefined()
   })
   it('a check valve left in the hose: nothing lost on several', () => {
     expect(find(four([leak(1, 0), leak(2, 0.2), leak(3, 8)]), 'check-valve-left-in')?.readings).toEqual([0, 1])

@@ -25,6 +25,8 @@ const ASSUMED = {
   /** starter speed and what each percent of it does: 160 rpm reads 6 to 8 percent below 200, 250 as much above (rough calculation, from memory) */
   rpm: { mean: 200, sd: 30 },
   speedPower: 0.3,
+  /** a measured speed is not worse than not knowing it, relative */
+  mostSpeedSpread: 0.15,
   /** a cold engine: thick oil seals, metal takes more heat; from memory */
   cold: { mean: 0.96, sd: 0.04 },
   warm: { mean: 0.98, sd: 0.03 },
@@ -35,6 +37,10 @@ const ASSUMED = {
   /** side valves: 60 to 100 psi may be sound; from memory */
   sideValveDegrees: { mean: 60, sd: 15 },
 } as const
+
+/** An engine of absurd measures gets a wide window, not an endless one; and no gauge reads past 10 MPa. */
+const WIDEST_LOG_SD = 0.6
+const HIGHEST_PA = 10e6
 
 /** The healthy compression level that geometry and conditions lead one to expect. Gauge pressure, pascal. */
 export interface ExpectedLevel {
@@ -77,7 +83,7 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
     logAbsolute(exponent.mean, closes.mean, rod.mean + rod.sd) - middle,
     filling.sd / filling.mean,
     temper.sd / temper.mean,
-    (ASSUMED.speedPower * rpm.sd) / rpm.mean,
+    ASSUMED.speedPower * Math.min(rpm.sd / rpm.mean, ASSUMED.mostSpeedSpread),
     engine.camshaft === 'other' ? ASSUMED.otherCam : 0,
   ]
   const speed = Math.min(1.2, Math.max(0.5, (rpm.mean / ASSUMED.rpm.mean) ** ASSUMED.speedPower))
@@ -86,13 +92,14 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
   const absolute = airPa * Math.exp(middle) * filling.mean * temper.mean * speed * volume
   const absoluteLogSd = Math.hypot(...slopes)
   const medianPa = Math.max(absolute - airPa, 0.05 * airPa)
-  const logSd = (absoluteLogSd * absolute) / medianPa
+  const logSd = Math.min((absoluteLogSd * absolute) / medianPa, WIDEST_LOG_SD)
   const z95 = 1.644854
+  const gaugeOf = (absolutePa: number): number => Math.min(HIGHEST_PA, Math.max(0, absolutePa - airPa))
   return {
     medianPa,
     logSd,
-    lowPa: Math.max(0, airPa * (Math.exp(Math.log(absolute / airPa) - z95 * absoluteLogSd) - 1)),
-    highPa: airPa * (Math.exp(Math.log(absolute / airPa) + z95 * absoluteLogSd) - 1),
+    lowPa: gaugeOf(absolute * Math.exp(-z95 * absoluteLogSd)),
+    highPa: gaugeOf(absolute * Math.exp(z95 * absoluteLogSd)),
     basis: basisOf(engine, rodKnown, conditions),
   }
 }
