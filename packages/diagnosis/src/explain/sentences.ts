@@ -24,6 +24,8 @@ export function sayTogether(decibans: number): string {
 export function sayReading(given: Case, readings: readonly number[], decibans: number, about: About): string {
   const first = given.readings[readings[0]!]!
   const strength = Math.abs(decibans) >= 10 ? 'speaks strongly' : Math.abs(decibans) >= 5 ? 'speaks' : 'speaks a little'
+  const tests = new Set(readings.map((r) => JSON.stringify([given.readings[r]!.test, 'wet' in given.readings[r]! && given.readings[r]!.wet])))
+  if (tests.size > 1 && 'cylinder' in first) return `All that was read on ${first.cylinder} ${strength} ${decibans >= 0 ? 'for' : 'against'} ${sayAbout(about)}.`
   return `${capital(nameOf(first, readings.length, given))} ${strength} ${decibans >= 0 ? 'for' : 'against'} ${sayAbout(about)}.`
 }
 

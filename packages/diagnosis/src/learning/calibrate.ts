@@ -1,4 +1,4 @@
-import { FAULTS, faults as faultTable, type Fault } from '../knowledge/faults.ts'
+import { FAULTS, type Fault } from '../knowledge/faults.ts'
 import { defaultKnowledge, type Knowledge } from '../knowledge/knowledge.ts'
 import { brierParts, calibrationError, logLoss, reliabilityTable, type BrierParts, type Forecast, type ReliabilityRow } from './reliability.ts'
 
@@ -53,7 +53,7 @@ export function calibrate(findings: readonly Finding[], knowledge: Knowledge = d
     faults: Object.fromEntries(FAULTS.map((fault) => [fault, {
       ...knowledge.faults[fault], value: { ...knowledge.faults[fault].value, share: shares.get(fault)! },
       basis: `${knowledge.faults[fault].basis}; share updated by ${wrong.length} findings of the chain`,
-    }])) as typeof faultTable,
+    }])) as Knowledge['faults'],
     population: { faultyCylinder: { ...before, value: faulty, basis: `${before.basis}; updated by ${followed.length} engines followed up` } },
   }
   return { knowledge: changed, used: used.length, reliability: reliabilityOf(used), drift: driftOf(wrong.length, count, knowledge, total) }

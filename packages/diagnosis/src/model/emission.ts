@@ -173,7 +173,7 @@ function addGroup(group: StateGroup, emission: Emission, space: Workspace, inner
  * Sums over the cells of prior x likelihood of each state x `around`, which holds all else ([bridge level * cells + cell]),
  * added to `out` for the states of one group.
  */
-export function weighGroup(group: StateGroup, emission: Emission, space: Workspace, around: Float64Array, out: Float64Array, inner: Float64Array): void {
+export function weighGroup(group: StateGroup, emission: Emission, space: Workspace, around: Float64Array, columnLive: Uint8Array, out: Float64Array, inner: Float64Array): void {
   const { grid } = space
   const base = group.bridgeLevel * grid.cells
   const dryAt = group.lossRow * grid.columns
@@ -182,11 +182,15 @@ export function weighGroup(group: StateGroup, emission: Emission, space: Workspa
     const c = grid.classOf[q]!
     const count = grid.rises.length * (grid.leakTo[c]! - grid.leakFrom[c]!)
     inner.fill(0, 0, count)
+    let any = 0
     for (; q < grid.columns && grid.classOf[q] === c; q++) {
+      if (columnLive[q] === 0) continue
+      any = 1
       const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
       const at = base + grid.offset[q]!
       for (let i = 0; i < count; i++) inner[i]! += factor * around[at + i]!
     }
+    if (any === 0) continue
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
       if (emission.live[s] === 1) out[s]! += emission.weight[s]! * emission.prior[c * OWN_COUNT + space.states.own[s]!]! * emission.scale * dotInner(s, c, emission, space, inner)

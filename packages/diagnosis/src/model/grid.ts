@@ -49,7 +49,7 @@ export interface GaugeEvidence {
 }
 
 /** Columns this many nats below the best cannot come back into play. */
-const KEEP_NATS = 10
+const KEEP_NATS = 8.5
 /** Step of the healthy leak in its logarithm: below the scatter of sisters with the gauge's error. */
 const LEAK_STEP = 0.4
 
@@ -75,7 +75,7 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
       const c = columns.classOf[q]!
       const share = classShare(cause, classes[c]!)
       if (share === 0) continue
-      const density = causes[e]!.prior * share * columns.step * levelDensity(columns.level[q]!, causes[e]!, classes[c]!, evidence, knowledge)
+      const density = causes[e]!.prior * share * columns.steps[c]! * levelDensity(columns.level[q]!, causes[e]!, classes[c]!, evidence, knowledge)
       const width = leak.to[c]! - leak.from[c]!
       for (let v = 0; v < rises.points.length; v++) {
         for (let l = 0; l < width; l++) array[offset[q]! + v * width + l] = density * rises.weights[v]! * leak.weights[c]![leak.from[c]! + l]!
@@ -139,7 +139,7 @@ function levelDensity(m: number, cause: CausePrior, kind: EngineClass, evidence:
   return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance)
 }
 
-interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; readonly step: number }
+interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; readonly steps: readonly number[] }
 
 function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
@@ -148,22 +148,20 @@ function layColumns(
   const read = gauge.filter((g) => g.dry !== null).map((g) => g.dry!)
   if (read.length === 0) {
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
-    return { classOf: Uint8Array.from(classes, (_, c) => c), level, step: 2.5 * evidence.expected.spread }
+    return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
   }
   const { sisters, repeatability } = knowledge.noise
-  const step = LEVEL_STEP * Math.hypot(sisters.value, repeatability.value) / Math.sqrt(read.length) / refine
+  const steps = classes.map((kind) => LEVEL_STEP * Math.hypot(Math.sqrt(kind.sisterVariance), repeatability.value) / Math.sqrt(read.length) / refine)
   const deepest = Math.max(0, ...knowledge.wornEvenly.losses.value)
   const widest = Math.max(...causes.map((c) => Math.hypot(c.spread, evidence.expected.spread)))
   const highest = Math.max(...read.map((mixture) => mixture[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const shapes = marginalLosses(states, knowledge)
-  const rough = new Float64Array(Math.ceil((to - from) / COARSE) + 1)
-  for (let i = 0; i < rough.length; i++) rough[i] = logReadings(read, from + i * COARSE, shapes, sisters.value ** 2 + COARSE ** 2 / 4)
+  const rough = roughScores(read, Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, knowledge)
   const priorAt = (m: number, c: number): number => CAUSES.reduce((sum, cause, e) =>
     sum + causes[e]!.prior * classShare(cause, classes[c]!) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
+  const scores = rough.map((row, c) => row.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
   const kept: { c: number; first: number; last: number }[] = []
-  const scores = classes.map((_, c) => rough.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
   const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
   scores.forEach((score, c) => {
     const first = score.findIndex((s) => s > best - KEEP_NATS)
@@ -171,13 +169,14 @@ function layColumns(
   })
   const classOf: number[] = [], level: number[] = []
   for (const { c, first, last } of kept) {
+    const step = steps[c]!
     const count = Math.max(3, Math.ceil((last - first + 1) * COARSE / step))
     for (let i = 0; i < count; i++) {
       classOf.push(c)
       level.push(from + (first - 0.5) * COARSE + (i + 0.5) * step)
     }
   }
-  return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), step }
+  return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), steps }
 }
 
 /** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-6. */
@@ -185,32 +184,54 @@ const LEVEL_STEP = 1.1
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025
 
-/** Logarithm of the dry readings' likelihood at a level, each cylinder's own state summed out roughly. */
-function logReadings(read: readonly Mixture[], m: number, shapes: Shapes, variance: number): number {
+/** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
+function roughScores(read: readonly Mixture[], levels: readonly number[], classes: readonly EngineClass[], states: StateSpace, knowledge: Knowledge): Float64Array[] {
+  const shapes = lossShapes(states)
+  const faulty = knowledge.population.faultyCylinder.value
+  const density = new Float64Array(shapes.loss.length)
+  const scores = classes.map(() => new Float64Array(levels.length))
+  levels.forEach((m, at) => {
+    for (const mixture of read) {
+      for (let r = 0; r < density.length; r++) density[r] = densityThrough(mixture, m - shapes.loss[r]!, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!)
+      const sound = density[shapes.soundRow]!
+      const any = dot(shapes.byOwn[0]!, density)
+      classes.forEach(({ tendency, each, commonLoss, sisterVariance }, c) => {
+        const own = commonLoss > 0 ? densityThrough(mixture, m, sisterVariance + COARSE ** 2 / 4) : sound
+        const base = (1 - faulty) * own + faulty * any
+        scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * dot(shapes.byOwn[tendency]!, density)))
+      })
+    }
+  })
+  return scores
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0
-  for (const mixture of read) {
-    let p = 1e-30
-    for (let r = 0; r < shapes.loss.length; r++) p += shapes.weight[r]! * densityThrough(mixture, m - shapes.loss[r]!, variance + shapes.variance[r]!)
-    sum += Math.log(p)
-  }
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
   return sum
 }
 
-interface Shapes { readonly loss: Float64Array; readonly weight: Float64Array; readonly variance: Float64Array }
+interface Shapes { readonly loss: Float64Array; readonly variance: Float64Array; readonly soundRow: number; readonly byOwn: readonly Float64Array[] }
+const shapesOf = new WeakMap<StateSpace, Shapes>()
 
-/** Distribution of losses over all single states, faults by their prior: enough to see where the level can lie. */
-function marginalLosses(states: StateSpace, knowledge: Knowledge): Shapes {
-  const weights = new Float64Array(states.lossRows.length)
-  const faulty = knowledge.population.faultyCylinder.value
+/** Distribution of losses by own fault over the single states; `byOwn[0]` is the mean over all faults. */
+function lossShapes(states: StateSpace): Shapes {
+  const known = shapesOf.get(states)
+  if (known !== undefined) return known
+  const rows = [...new Set(Array.from(states.lossRow).filter((_, s) => states.bridgeLevel[s] === 0 && states.second[s] === 0))]
+  const place = new Map(rows.map((r, i) => [r, i]))
+  const byOwn = Array.from({ length: FAULTS.length + 1 }, () => new Float64Array(rows.length))
   for (let s = 0; s < states.count; s++) {
-    if (states.bridgeLevel[s] !== 0 || states.second[s] !== 0) continue
-    weights[states.lossRow[s]!]! += states.own[s] === 0 ? 1 - faulty : faulty * states.weight[s]! / FAULTS.length
+    if (states.bridgeLevel[s] !== 0 || states.second[s] !== 0 || states.own[s] === 0) continue
+    byOwn[states.own[s]!]![place.get(states.lossRow[s]!)!]! += states.weight[s]!
+    byOwn[0]![place.get(states.lossRow[s]!)!]! += states.weight[s]! / FAULTS.length
   }
-  const rows = Array.from(weights.keys()).filter((r) => weights[r]! > 0)
-  return {
-    loss: Float64Array.from(rows, (r) => states.lossRows[r]!.mean), weight: Float64Array.from(rows, (r) => weights[r]!),
-    variance: Float64Array.from(rows, (r) => states.lossRows[r]!.sd ** 2),
+  const shapes = {
+    loss: Float64Array.from(rows, (r) => states.lossRows[r]!.mean), variance: Float64Array.from(rows, (r) => states.lossRows[r]!.sd ** 2),
+    soundRow: rows.findIndex((r) => states.lossRows[r]!.mean === 0), byOwn,
   }
+  shapesOf.set(states, shapes)
+  return shapes
 }
 
 /** How much room the oil takes in this engine, in standard deviations of what is expected: common to all wet readings. */

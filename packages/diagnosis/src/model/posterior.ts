@@ -1,4 +1,3 @@
-import { CAUSES } from '../knowledge/causes.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
 import { emit, weighGroup, type Emission, type Workspace } from './emission.ts'
@@ -95,12 +94,21 @@ function weighStates(emission: Emission, around: readonly Float64Array[], space:
   const out = new Float64Array(space.states.count)
   const inner = new Float64Array(space.grid.rises.length * space.grid.leakCount)
   const combined = new Map<number, Float64Array>()
+  const columnLive = liveColumns(around[0]!, space)
   for (const group of space.groups) {
     let weights = combined.get(group.signature)
     if (weights === undefined) combined.set(group.signature, (weights = allowed(group.signature, around, space)))
-    weighGroup(group, emission, space, weights, out, inner)
+    weighGroup(group, emission, space, weights, columnLive, out, inner)
   }
   return out
+}
+
+function liveColumns(around: Float64Array, { grid }: Workspace): Uint8Array {
+  return Uint8Array.from({ length: grid.columns }, (_, q) => {
+    const to = q + 1 < grid.columns ? grid.offset[q + 1]! : grid.cells
+    for (let cell = grid.offset[q]!; cell < to; cell++) if (around[cell]! !== 0) return 1
+    return 0
+  })
 }
 
 /** The surroundings summed over the subsets of forbidden groups that allow a signature. */

@@ -3,7 +3,7 @@ const LEAST_LOSS = 0.02
 /** Upper end: about a fortieth of the pressure left. */
 const MOST_LOSS = 3.7
 /** Step of the grid in the logarithm of the loss; the same hole scatters by about as much, so the sum is smooth. */
-const STEP = 0.4
+const STEP = 0.26
 
 /** Grid of losses (natural logarithm of pressure); `refine` divides the step. */
 export function severityGrid(refine: number): Float64Array {

@@ -51,6 +51,9 @@ export interface StateSpace {
   readonly areaPerLoss: number
 }
 
+/** Loss by a cylinder's own fault when a bridge is there too. */
+const MIDDLING_LOSS = 0.25
+
 export const SOUND = 0
 export const OWN_COUNT = FAULTS.length + 1
 
@@ -101,18 +104,13 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       }
     }
   })
-  // under a bridge the own faults matter little: every third severity is enough to let both be true
+  // under a bridge the own faults matter little: one middling severity is enough to let both be true
   for (let b = 1; b <= bridgeGrid.length; b++) {
     build.add(SOUND, 0, b, 1, [], bridgeGrid[b - 1]!)
     FAULTS.forEach((fault, f) => {
       const traits = knowledge.faults[fault].value
-      const coarse = grid.filter((_, k) => k % 3 === 1)
-      const weights = lognormalWeights(coarse, traits.loss.median, traits.loss.spread)
       for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
-        for (let k = 0; k < coarse.length; k++) {
-          if (weights[k]! * part < 0.02) continue
-          build.add(f + 1, 0, b, weights[k]! * part, [{ fault: f, loss: traits.loss.sign * coarse[k]!, place }], bridgeGrid[b - 1]!)
-        }
+        build.add(f + 1, 0, b, part, [{ fault: f, loss: traits.loss.sign * (traits.loss.sign < 0 ? traits.loss.median : MIDDLING_LOSS), place }], bridgeGrid[b - 1]!)
       }
     })
   }
@@ -211,8 +209,8 @@ function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) 
   }
 }
 
-/** Returns with oil closer than this are the same: a quarter of the scatter of a wet reading. */
-const SEAL_STEP = 0.01
+/** Returns with oil closer than this are the same: a tenth of the scatter of a wet reading. */
+const SEAL_STEP = 0.004
 
 function shareRows(means: readonly number[], sds: readonly number[], step: number): { row: Int32Array; rows: Spread[] } {
   const at = new Map<string, number>()

@@ -1,6 +1,6 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
 import { FAULTS } from '../knowledge/faults.ts'
-import { GROUPS } from '../knowledge/signs.ts'
+import type { GROUPS } from '../knowledge/signs.ts'
 import type { Inference } from '../model/posterior.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import { bitsOfSign, expectedBits } from './information.ts'
