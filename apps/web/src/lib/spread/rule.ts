@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale'
+import { roundAxis } from './axis.ts'
 
 /** One reading on the rule; `half` is its expanded uncertainty (95 in 100), in the unit of the axis. */
 export interface SpreadTick {
@@ -49,13 +49,10 @@ export function ruleGeometry(ticks: readonly SpreadTick[], band: LimitBand | und
   if (band?.high !== undefined) values.push(band.high)
   const [min, max] = values.length ? [Math.min(...values), Math.max(...values)] : [0, 1]
   const pad = Math.max((max - min) * 0.12, max * 0.02, 1e-6)
-  const scale = scaleLinear()
-    .domain([Math.max(0, min - pad), max + pad])
-    .nice(8)
-    .range([MARGIN, width - MARGIN])
-  const [from, to] = scale.domain() as [number, number]
-  const major = scale.ticks(Math.max(3, Math.round(width / 110)))
-  const minor = scale.ticks(Math.max(6, Math.round(width / 50)))
+  const { at: scale, ticks: marks, domain } = roundAxis(Math.max(0, min - pad), max + pad, [MARGIN, width - MARGIN])
+  const [from, to] = domain
+  const major = marks(Math.max(3, Math.round(width / 110)))
+  const minor = marks(Math.max(6, Math.round(width / 50)))
   const isMajor = (value: number) => major.some((other) => Math.abs(other - value) < 1e-9 * Math.max(1, Math.abs(value)))
   const axis = [...new Set([...minor, ...major])].sort((a, b) => a - b).map((value) => ({ x: scale(value), label: isMajor(value) ? format(value) : undefined }))
 

@@ -1,0 +1,134 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { startBrowser } from '../support/browser.ts'
+import { askedFor, bayScene, digits, keep, readingsOnServer, soon, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+
+let scene: BayScene
+let browser: Browser
+let context: BrowserContext
+let page: Page
+const testPage = () => `${scene.base}/jobs/${scene.job.id}/test`
+const quiet = () => page.locator('header small').last().textContent()
+
+beforeAll(async () => {
+  ;[scene, browser] = await Promise.all([bayScene(), startBrowser()])
+  context = await tabletBrowser(browser, scene)
+  page = await context.newPage()
+  await takeOver(page, scene.base, scene.chain.mill.technician.name)
+  await page.goto(testPage())
+  await stateConditions(page, (await scene.service.database.prisma.gauge.findUniqueOrThrow({ where: { id: scene.job.gauge } })).name)
+  // the worker has the whole app before the network goes
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready))
+})
+afterAll(async () => {
+  await browser?.close()
+  await scene?.service.close()
+})
+
+const values: Record<number, string> = { 1: '155', 2: '160', 3: '129', 4: '145' }
+async function read(): Promise<void> {
+  const cylinder = await askedFor(page)
+  await digits(page, values[cylinder]!)
+  await keep(page).click()
+}
+
+test('with the network cut and the tab killed in mid-entry, everything arrives once and in order, with both clocks', async () => {
+  await context.setOffline(true)
+  const cutAt = Date.now()
+  await read()
+  await soon(quiet).toContain('no network, 1 entry kept here')
+  await soon(() => askedFor(page)).toBe(3)
+  await read()
+  await soon(() => askedFor(page)).toBe(4)
+  await digits(page, '14')
+  await page.waitForTimeout(200)
+  await page.close()
+
+  page = await context.newPage()
+  await page.goto(testPage()) // no network: the app opens, the job opens, the digits are there
+  await soon(() => page.locator('.entry input').inputValue()).toBe('14')
+  await digits(page, '5')
+  await keep(page).click()
+  await soon(() => askedFor(page)).toBe(2)
+  await read()
+  await page.waitForURL('**/verdict')
+  await page.locator('.verdict b').waitFor({ timeout: 60_000 })
+  expect(await page.locator('.verdict').textContent()).toContain('Cylinder 3 stands 19 percent below cylinder 2.')
+  await page.getByRole('button', { name: 'Do this' }).click({ timeout: 60_000 })
+  await soon(quiet).toContain('5 entries kept here')
+  expect(await readingsOnServer(scene)).toEqual([])
+
+  await context.setOffline(false)
+  await soon(quiet).toBe('all sent')
+  const arrived = await readingsOnServer(scene)
+  expect(arrived.map(({ reading }) => reading && 'cylinder' in reading && reading.cylinder)).toEqual([1, 3, 4, 2])
+  for (const reading of arrived) {
+    expect(reading).toMatchObject({ offline: true, state: 'placed', takenBy: { id: scene.chain.mill.technician.id } })
+    expect(Date.parse(reading.takenAt)).toBeGreaterThanOrEqual(cutAt - 1000)
+    expect(Date.parse(reading.takenAt)).toBeLessThan(Date.parse(reading.receivedAt))
+  }
+  const decisions = await scene.service.app.inject({ url: `/v1/jobs/${scene.job.id}/suggestions`, headers: { authorization: `Bearer ${scene.chain.mill.technician.token}` } })
+  expect(decisions.json<{ items: unknown[] }>().items).toHaveLength(1)
+})
+
+test('a reading whose answer got lost is sent again and counts once', async () => {
+  await page.goto(testPage())
+  await page.getByRole('button', { name: /^Cylinder 1/ }).click()
+  let lost = 0
+  await page.route('**/readings/*', async (route) => {
+    if (route.request().method() !== 'PUT' || lost > 0) return route.continue()
+    lost += 1
+    await route.fetch() // it arrives, and the answer does not
+    await route.abort('connectionreset')
+  })
+  const before = (await readingsOnServer(scene)).length
+  await digits(page, '154')
+  await keep(page).click()
+  await soon(() => lost).toBe(1)
+  await soon(quiet).toBe('all sent')
+  await page.unroute('**/readings/*')
+  expect((await readingsOnServer(scene)).length).toBe(before + 1)
+})
+
+test('a session closed meanwhile: the late reading is kept by the server, shown, and placed by the technician', async () => {
+  await page.goto(testPage())
+  await page.locator('.entry').waitFor()
+  await context.setOffline(true)
+  await page.getByRole('button', { name: /^Cylinder 4/ }).click()
+  await digits(page, '146')
+  await keep(page).click()
+  await soon(quiet).toContain('1 entry kept here')
+  const asTechnician = { authorization: `Bearer ${scene.chain.mill.technician.token}` }
+  const { items } = (await scene.service.app.inject({ url: `/v1/jobs/${scene.job.id}/sessions`, headers: asTechnician })).json<{ items: { id: string; conditions: object }[] }>()
+  await scene.service.app.inject({ method: 'POST', url: `/v1/sessions/${items[0]!.id}/close`, headers: asTechnician, payload: {} })
+  await scene.service.app.inject({ method: 'POST', url: `/v1/jobs/${scene.job.id}/sessions`, headers: asTechnician, payload: { conditions: items[0]!.conditions } })
+  await context.setOffline(false)
+  await soon(quiet).toContain('1 entry needs your word')
+
+  await page.goto(`${scene.base}/bay/waiting`)
+  await page.getByText('It arrived late').waitFor()
+  await page.getByLabel('Into the session of').selectOption({ index: 1 })
+  await page.getByLabel('Reason').fill('read before the session was closed')
+  await page.getByRole('button', { name: 'Place it' }).click()
+  await soon(quiet).toBe('all sent')
+  const placed = (await readingsOnServer(scene)).find(({ reason }) => reason === 'read before the session was closed')
+  expect(placed).toMatchObject({ state: 'placed', current: true, reading: { cylinder: 4, pressure: { value: 146, unit: 'psi' } } })
+})
+
+test('without network somebody of the last day takes over by PIN, a wrong PIN does not', async () => {
+  await page.goto(`${scene.base}/bay`)
+  await page.getByRole('button', { name: 'Hand over the tablet' }).click()
+  await page.getByRole('heading', { name: 'Who is working here?' }).waitFor()
+  await context.setOffline(true)
+  await page.reload()
+  const name = scene.chain.mill.technician.name
+  await page.getByRole('button', { name }).click({ timeout: 30_000 })
+  expect(await page.getByRole('button', { name: scene.chain.mill.manager.name }).count()).toBe(0)
+  await page.getByLabel(`PIN of ${name}`).fill('9999')
+  await page.getByRole('button', { name: 'Take over' }).click()
+  await page.getByText('This PIN does not fit.').waitFor({ timeout: 30_000 })
+  await page.getByLabel(`PIN of ${name}`).fill('48213')
+  await page.getByRole('button', { name: 'Take over' }).click()
+  await page.getByRole('button', { name: 'Hand over the tablet' }).waitFor({ timeout: 30_000 })
+  await context.setOffline(false)
+})
