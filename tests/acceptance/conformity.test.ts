@@ -3,7 +3,9 @@ import { normalBelow, normalDensity } from '../../packages/diagnosis/src/rules/n
 import { gaussLegendre } from '../../packages/diagnosis/src/rules/quadrature.ts'
 import { probabilityAllAbove, probabilityAllBelow, probabilitySpreadInside } from '../../packages/diagnosis/src/rules/inside.ts'
 import { probabilityBelow, readingDensity } from '../../packages/diagnosis/src/rules/reading-density.ts'
-import { verdictOf } from '../../packages/diagnosis/src/rules/consistency.ts'
+import { admit } from '../../packages/diagnosis/src/admission/admit.ts'
+import { consistency, verdictOf } from '../../packages/diagnosis/src/rules/consistency.ts'
+import type { Case } from '@evenbore/contract'
 import type { CombinedCylinder } from '../../packages/diagnosis/src/admission/types.ts'
 
 const digits = (value: number, expected: number, unit: number): void => expect(Math.abs(value - expected)).toBeLessThanOrEqual(unit / 2 + 1e-12)
@@ -98,5 +100,48 @@ describe('spread of two and more normal cylinders', () => {
       for (let j = 0; j < 30; j++) expected += weight[i]! * weight[j]! * normalBelow((15.2 * (1 + (6 * (at[i]! - at[j]!)) / 300) - 15) / (sd * Math.SQRT2))
     }
     expect(Math.abs(probabilitySpreadInside(tables, { differencePa: 15.2 }, { boundPa: 6, spanPa: 300 }) - expected)).toBeLessThan(1e-4)
+  })
+})
+
+/** Engines of known pressures read on a class 1.6 gauge: sisters differ, some cylinders are weak, the gauge errs as EN 837-1 allows. */
+function* readEngines(count: number, sistersSd: number, weakest: number, mark: number): Generator<{ probability: number; truth: 0 | 1 }> {
+  let state = 12345
+  const uniform = (): number => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+    return (state + 0.5) / 4294967296
+  }
+  const normal = (): number => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform())
+  for (let k = 0; k < count; k++) {
+    const level = 140 + 40 * uniform()
+    const faulty = uniform() < 0.6
+    const truth = Array.from({ length: [4, 4, 6, 8][k % 4]! }, () => level * Math.exp(sistersSd * normal()) * (faulty && uniform() < 0.3 ? 1 - weakest * uniform() : 1))
+    const [atZero, atSpan] = [4.8 * (2 * uniform() - 1), 4.8 * (2 * uniform() - 1)]
+    const values = truth.map((psi) => Math.round((psi + atZero * (1 - psi / 300) + (atSpan * psi) / 300 + 0.01 * psi * normal()) / mark) * mark)
+    const given: Case = {
+      engine: { fuel: 'petrol', layout: 'inline', cylinders: values.length },
+      conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all', strokes: 6 },
+      gauge: { span: { value: 300, unit: 'psi' }, accuracyClass: 1.6, resolution: { value: mark, unit: 'psi' } },
+      readings: values.map((value, index) => ({ test: 'compression', cylinder: index + 1, pressure: { value, unit: 'psi' } })),
+    }
+    yield { probability: consistency(admit(given)).probabilityInside!, truth: Math.max(...truth) - Math.min(...truth) <= 0.1 * Math.max(...truth) ? 1 : 0 }
+  }
+}
+
+describe('calibration of the verdict against noise-free readings (generated, seeded)', () => {
+  it('Brier score at most .03 where faults are as severe as faults are', () => {
+    const found = [...readEngines(800, 0.02, 0.6, 1)]
+    expect(found.reduce((sum, { probability, truth }) => sum + (probability - truth) ** 2, 0) / found.length).toBeLessThan(0.03)
+  })
+  it('where every engine is a borderline one, what is called .35 to .65 comes true about half the time', () => {
+    const middling = [...readEngines(2500, 0.03, 0.15, 1)].filter(({ probability }) => probability > 0.35 && probability < 0.65)
+    expect(middling.length).toBeGreaterThan(100)
+    const share = middling.reduce((sum, { truth }) => sum + truth, 0) / middling.length
+    expect(share).toBeGreaterThan(0.38)
+    expect(share).toBeLessThan(0.65)
+  })
+  it('decided verdicts are wrong in fewer than one of thirty', () => {
+    const decided = [...readEngines(800, 0.03, 0.3, 2)].filter(({ probability }) => verdictOf(probability) !== 'undecided')
+    const wrong = decided.filter(({ probability, truth }) => (verdictOf(probability) === 'inside') !== (truth === 1)).length
+    expect(wrong / decided.length).toBeLessThan(1 / 30)
   })
 })

@@ -145,6 +145,15 @@ describe('properties of the verdict', () => {
     expect(Math.abs(other.probabilityInside! - base.probabilityInside!)).toBeLessThan(1e-9)
     expect(other.spreadPercent).toBeCloseTo(base.spreadPercent!, 9)
   })
+  it('renumbering the cylinders with their banks renames the answer, also among equals', () => {
+    const renamed = [4, 3, 2, 1]
+    const level = [150, 139, 139, 150]
+    const given = consistency(engineWith(level, { engine: { banks: [[1, 2, 3, 4]] } }))
+    const turned = consistency(engineWith(renamed.map((old) => level[old - 1]!), { engine: { banks: [renamed] } }))
+    expect(turned.lowest!.cylinder).toBe(renamed[given.lowest!.cylinder - 1])
+    expect(turned.highest!.cylinder).toBe(renamed[given.highest!.cylinder - 1])
+    expect(turned.probabilityInside).toBeCloseTo(given.probabilityInside!, 12)
+  })
   it('the order of the list says nothing', () => {
     const given = engineWith(values, { gauge: gauge(1, 'psi', 1) })
     const turned = { ...given, readings: given.readings.toReversed() }

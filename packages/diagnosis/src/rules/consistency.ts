@@ -26,8 +26,10 @@ export function consistency(admission: Admission): Consistency {
   const ownPercent = limits?.spreadPercent
   const ownPressurePa = limits?.spreadPressure ? toPascal(limits.spreadPressure) : undefined
   const cylinders = judged?.cylinders ?? []
-  const lowest = extreme(cylinders, -1)
-  const highest = extreme(cylinders, 1)
+  const front = admission.layout.banks.flat()
+  const places = cylinders.toSorted((a, b) => front.indexOf(a.cylinder) - front.indexOf(b.cylinder))
+  const lowest = extreme(places, -1)
+  const highest = extreme(places, 1)
   const spreadPa = lowest && highest ? highest.pa - lowest.pa : 0
   const rule = ruleInForce(ownPercent, ownPressurePa, spreadPa, highest?.pa ?? 0)
   const shared = {
@@ -71,7 +73,7 @@ function ruleInForce(percent: number | undefined, pressurePa: number | undefined
   return spreadPa * percent * highestPa > 100 * spreadPa * pressurePa * (1 + SLACK) ? 'own-spread-pressure' : 'own-spread-percent'
 }
 
-/** The cylinder at one end; among equals the one with the smaller number. */
+/** The cylinder at one end; among equals the one further to the front, by bank, so that renumbering an engine renames the answer. */
 function extreme(cylinders: readonly CombinedCylinder[], side: 1 | -1): CombinedCylinder | undefined {
   return cylinders.reduce<CombinedCylinder | undefined>((best, each) => (!best || side * (each.pa - best.pa) > 0 ? each : best), undefined)
 }
