@@ -16,10 +16,10 @@ function runInThread(order: PartOrder): Promise<PartResult> {
 }
 
 async function benchWorld(options: Options, world: string): Promise<PartResult> {
-  const { engines, settlings, stages, seed, workers, handOnly } = options
+  const { engines, enginesAll, settlings, stages, seed, workers, handOnly } = options
   const parts = await Promise.all(
     Array.from({ length: workers }, (_, first) =>
-      runInThread({ world, seed, first, step: workers, engines, settlings, stages, handOnly, dump: options.dump !== undefined }),
+      runInThread({ world, seed, first, step: workers, engines, enginesAll, settlings, stages, handOnly, dump: options.dump !== undefined }),
     ),
   )
   const scores: PartResult['scores'] = {}

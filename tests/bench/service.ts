@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { caller } from '../support/caller.ts'
 import { testChain } from '../support/chain.ts'
-import { floorStatement, localService, type LocalService } from '../support/local-service.ts'
+import { localService, preparedStatement, type LocalService } from '../support/local-service.ts'
 import type { TestService } from '../support/service.ts'
 import { startBare } from './service/bare.ts'
 import { measure, type Measured } from './service/measure.ts'
@@ -24,8 +24,9 @@ try {
   const busy = readFileSync(new URL('./service/busy-garage.sql', import.meta.url), 'utf8').replace('{garage}', garage).replace('{person}', chain.mill.technician.id)
   await service.database.pool.query(busy)
   await service.database.pool.query('ANALYZE')
-  const bare = await startBare(service.databaseUrl, floorStatement.text)
-  await demandSameData(bare.address)
+  const ours = await ourFloor()
+  const bare = await startBare(service.databaseUrl, await preparedStatement(service, 'jobs-floor'))
+  await demandSameData(bare.address, ours)
 
   const floor = await measure([
     { name: 'bare Fastify, the floor’s data as one prepared query', url: `${bare.address}/floor/${garage}` },
@@ -62,11 +63,18 @@ async function openSessions({ server }: LocalService): Promise<string[]> {
   return ids
 }
 
-/** Both sides of the floor must speak of the same 200 jobs, and ours must have worked out where each stands. */
-async function demandSameData(bareAddress: string): Promise<void> {
-  const raw = (await (await fetch(`${bareAddress}/floor/${garage}`)).json()) as { jobs: { id: string }[] }
+type Standing = { readonly id: string; readonly standing: { readonly state: string } }
+type FloorAnswer = Readonly<Record<'elsewhere' | 'waitsForDecision' | 'ready', Standing[]>> & { readonly bays: { readonly job: Standing | null }[]; readonly retestsDue: { readonly job: string }[] }
+
+async function ourFloor(): Promise<FloorAnswer> {
   const answer = await fetch(`${service.address}/v1/garages/${garage}/floor`, { headers: { authorization: `Bearer ${chain.mill.technician.token}` } })
-  const ours = (await answer.json()) as Record<'elsewhere' | 'waitsForDecision' | 'ready', { id: string; standing: { state: string } }[]> & { bays: { job: { id: string; standing: { state: string } } | null }[]; retestsDue: { job: string }[] }
+  if (!answer.ok) throw new Error(`the floor answers ${answer.status}`)
+  return (await answer.json()) as FloorAnswer
+}
+
+/** Both sides of the floor must speak of the same 200 jobs, and ours must have worked out where each stands. */
+async function demandSameData(bareAddress: string, ours: FloorAnswer): Promise<void> {
+  const raw = (await (await fetch(`${bareAddress}/floor/${garage}`)).json()) as { jobs: { id: string }[] }
   const jobs = [...ours.bays.flatMap(({ job }) => (job === null ? [] : [job])), ...ours.elsewhere, ...ours.waitsForDecision, ...ours.ready]
   const shown = new Set([...jobs.map(({ id }) => id), ...ours.retestsDue.map(({ job }) => job)])
   if (raw.jobs.length !== 200 || !raw.jobs.every(({ id }) => shown.has(id))) throw new Error(`the two sides differ: ${raw.jobs.length} and ${shown.size} jobs`)

@@ -36,5 +36,19 @@ export async function localService(): Promise<LocalService> {
   }
 }
 
-/** The floor's statement as the service runs it. */
-export { FLOOR as floorStatement } from '../../apps/api/src/features/jobs/statements.ts'
+/**
+ * The text of a statement that the service has prepared, as the database itself holds it: what a bench compares with is what is run.
+ * @throws Error when no connection of the service has prepared one of that name
+ */
+export async function preparedStatement({ database }: Pick<LocalService, 'database'>, name: string): Promise<string> {
+  const clients = await Promise.all(Array.from({ length: database.pool.totalCount }, () => database.pool.connect()))
+  try {
+    for (const client of clients) {
+      const { rows } = await client.query<{ statement: string }>('SELECT statement FROM pg_prepared_statements WHERE name = $1', [name])
+      if (rows[0] !== undefined) return rows[0].statement
+    }
+    throw new Error(`the service has prepared no statement named ${name}`)
+  } finally {
+    for (const client of clients) client.release()
+  }
+}

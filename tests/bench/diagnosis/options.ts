@@ -3,6 +3,8 @@ import { STAGES, type Stage } from '../../simulator/stages.ts'
 
 export type Options = {
   readonly engines: number
+  /** How many of them are judged after every test too: the most readings, and the slowest evaluations. */
+  readonly enginesAll: number
   /** Engines on which minutes of testing are measured: each needs some dozens of evaluations. */
   readonly settlings: number
   readonly worlds: readonly string[]
@@ -13,7 +15,7 @@ export type Options = {
   readonly handOnly: boolean
 }
 
-export const USAGE = `npm run bench:diagnosis -- [--engines 1000] [--settlings 150] [--world A|B] [--stages dry,wet,leakage,all] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
+export const USAGE = `npm run bench:diagnosis -- [--engines 300] [--engines-all 80] [--settlings 25] [--world A|B] [--stages dry,wet,leakage,all] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
 --dump writes case after leakage, all, and truth, one engine a line; --hand-only leaves the model out.`
 
 /** Reads the command line; what it cannot understand is an error that says what was expected. */
@@ -21,8 +23,9 @@ export function readOptions(args: readonly string[]): Options {
   const { values } = parseArgs({
     args: [...args],
     options: {
-      engines: { type: 'string', default: '1000' },
-      settlings: { type: 'string', default: '150' },
+      engines: { type: 'string', default: '300' },
+      'engines-all': { type: 'string', default: '80' },
+      settlings: { type: 'string', default: '25' },
       world: { type: 'string' },
       stages: { type: 'string', default: STAGES.join(',') },
       seed: { type: 'string', default: '20' },
@@ -31,7 +34,7 @@ export function readOptions(args: readonly string[]): Options {
       'hand-only': { type: 'boolean', default: false },
     },
   })
-  const whole = (name: 'engines' | 'settlings' | 'seed' | 'workers', low: number, high: number): number => {
+  const whole = (name: 'engines' | 'engines-all' | 'settlings' | 'seed' | 'workers', low: number, high: number): number => {
     const value = Number(values[name])
     if (!Number.isInteger(value) || value < low || value > high)
       throw new Error(`--${name}: got "${values[name]}", expected a whole number from ${low} to ${high}`)
@@ -47,6 +50,7 @@ export function readOptions(args: readonly string[]): Options {
   return {
     stages,
     engines: whole('engines', 1, 100_000),
+    enginesAll: whole('engines-all', 0, 100_000),
     settlings: whole('settlings', 0, 10_000),
     seed: whole('seed', 0, 2 ** 31 - 1),
     workers: whole('workers', 1, 64),

@@ -12,6 +12,7 @@ export type PartOrder = {
   readonly first: number
   readonly step: number
   readonly engines: number
+  readonly enginesAll: number
   readonly settlings: number
   readonly stages: readonly Stage[]
   readonly handOnly: boolean
@@ -40,6 +41,7 @@ export async function runPart(order: PartOrder): Promise<PartResult> {
     const engine = simulateEngine(world, order.seed, index)
     for (const item of judges) {
       for (const stage of order.stages) {
+        if (stage === 'all' && index >= order.enginesAll) continue
         const start = performance.now()
         const opinion = item.judge(engine.cases[stage])
         if (item !== HAND_RULES) {
