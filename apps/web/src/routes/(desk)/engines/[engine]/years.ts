@@ -1,4 +1,4 @@
-import type { Conditions, EnteredReading, PressureUnit, TrailEntry } from '@evenbore/contract'
+import type { EnteredReading, PressureUnit, TrailEntry } from '@evenbore/contract'
 import { inUnit } from '#lib/format/pressure.ts'
 
 export interface YearSession {
@@ -11,7 +11,7 @@ export function drySessions(entries: readonly TrailEntry[], unit: PressureUnit):
   const sessions = new Map<string, { at: Date; readings: Map<number, number> }>()
   for (const entry of [...entries].sort((a, b) => a.seq - b.seq)) {
     if (!entry.kind.startsWith('reading') || typeof entry.body !== 'object' || entry.body === null) continue
-    const { session, reading, takenAt } = entry.body as { session?: string; reading?: EnteredReading; takenAt?: string; conditions?: Conditions }
+    const { session, entered: reading, takenAt } = entry.body as { session?: string; entered?: EnteredReading; takenAt?: string }
     if (!session || reading?.test !== 'compression' || reading.wet || reading.running || reading.snap) continue
     const known = sessions.get(session) ?? { at: new Date(takenAt ?? entry.at), readings: new Map<number, number>() }
     known.readings.set(reading.cylinder, inUnit(reading.pressure, unit))

@@ -5,6 +5,10 @@ import { Loaded } from '#lib/api/loaded.svelte.ts'
 import { Pages } from '#lib/api/pages.svelte.ts'
 import { readQuote } from '#lib/api/quotes.ts'
 import { live } from '#lib/live/live.svelte.ts'
+import { readingOf, withReading } from './live-reading.ts'
+
+/** Readings come one after the other: sessions and evaluation are fetched once they pause for this long. */
+const SETTLED_MS = 250
 
 /** Everything about one job that its pages show, kept fresh by live events. Parts are fetched by who asks for them. */
 export class JobFile {
@@ -32,17 +36,33 @@ export class JobFile {
     return live.on({ job: this.id }, (event) => this.#hear(event))
   }
 
-  #hear({ kind }: LiveEvent): void {
+  #hear(event: LiveEvent): void {
+    const { kind } = event
     this.changes += 1
-    void this.job.again()
-    if (kind === 'reading.kept' || kind === 'session.opened' || kind === 'session.closed') {
-      void this.sessions.again()
-      void this.evaluation.again()
-    }
+    if (kind === 'reading.kept') this.#show(event)
+    else void this.job.again()
+    if (kind === 'session.opened' || kind === 'session.closed') this.#freshen()
     if (kind === 'suggestion.decided') {
       void this.decisions.again()
-      void this.evaluation.again()
+      this.#freshen()
     }
     if (kind === 'quote.sent' || kind === 'quote.answered' || kind === 'authorisation.recorded') void this.quote.again()
+  }
+
+  /** A reading is on the screen as soon as its event is here; what the server makes of it follows. */
+  #show(event: LiveEvent): void {
+    const kept = readingOf(event)
+    const shown = kept && withReading(this.sessions.items ?? [], kept, event.body['takenById'])
+    if (shown) this.sessions.items = shown
+    this.#freshen(shown ? SETTLED_MS : 0)
+  }
+
+  #timer: ReturnType<typeof setTimeout> | undefined
+  #freshen(after = 0): void {
+    clearTimeout(this.#timer)
+    this.#timer = setTimeout(() => {
+      void this.sessions.again()
+      void this.evaluation.again()
+    }, after)
   }
 }

@@ -4,7 +4,8 @@ import { suggestionWords } from '#lib/evaluate/suggestion-words.ts'
 import { readingWords } from './reading-words.ts'
 
 interface Body {
-  readonly reading?: EnteredReading
+  /** The reading as it was entered (a current trace without its samples). */
+  readonly entered?: EnteredReading
   readonly suggestion?: Suggestion
   readonly [field: string]: unknown
 }
@@ -17,7 +18,7 @@ export function trailWords(entry: TrailEntry, reader: Reader): string {
   if (typeof entry.body !== 'object' || entry.body === null) return ''
   const body = entry.body as Body
   const parts: string[] = []
-  if (typeof body.reading === 'object' && body.reading !== null && 'test' in body.reading) parts.push(readingWords(body.reading, reader))
+  if (typeof body.entered === 'object' && body.entered !== null && 'samples' in body.entered === (body.entered.test === 'cranking-current')) parts.push(readingWords(body.entered, reader))
   if (typeof body.suggestion === 'object' && body.suggestion !== null && Array.isArray(body.suggestion.tests)) parts.push(suggestionWords(body.suggestion, reader.words))
   if (typeof body['number'] === 'number') parts.push(reader.words.job.version(body['number']))
   for (const field of SENTENCES) if (typeof body[field] === 'string') parts.push(`“${body[field]}”`)
