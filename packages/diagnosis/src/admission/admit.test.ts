@@ -71,6 +71,9 @@ describe('mistakes that compression readings betray', () => {
     expect(find(four(all([150, 150, 10.4, 150])), 'wrong-unit')?.readings).toEqual([2])
     expect(find(four(all([150, 150, 1030, 150])), 'wrong-unit')?.readings).toEqual([2])
     expect(find(four(all([150, 150, 60, 150])), 'wrong-unit')).toBeUndefined()
+    // all of them, against what a ratio of 9 should show
+    expect(find(four(all([11, 11, 10, 11]), { engine: { compressionRatio: 9 } }), 'wrong-unit')?.readings).toEqual([0, 1, 2, 3])
+    expect(find(four(all([110, 112, 108, 111]), { engine: { compressionRatio: 9 } }), 'wrong-unit')).toBeUndefined()
   })
   it('rounded: multiples of five at a claimed resolution of one, and weighed so', () => {
     const rounded = four(all([155, 160, 140, 145]), { rest: gauge })
@@ -135,7 +138,11 @@ describe('mistakes that a leakage test betrays', () => {
     expect(find(four([...all([150, 148, 149, 151]), ...sisters, leak(3, 60)], { engine, rest: tester }), 'leakage-against-compression')?.readings).toEqual([7])
     expect(find(four([...all([150, 148, 110, 151]), ...sisters, leak(3, 54)], { engine, rest: tester }), 'leakage-against-compression')).toBeUndefined()
   })
-  it('no tester: percentages stay percentages', () => expect(find(four([leak(1, 12)]), 'no-tester')?.readings).toEqual([0]))
+  it('no tester: percentages stay percentages, and a pressure held says nothing', () => {
+    expect(find(four([leak(1, 12)]), 'no-tester')?.readings).toEqual([0])
+    expect(find(four([{ test: 'leakage', cylinder: 1, held: psi(60) }]), 'no-tester')?.readings).toEqual([0])
+    expect(find(four([{ test: 'leakage', cylinder: 1, heard: { exhaust: 2 } }]), 'not-weighed')?.readings).toEqual([0])
+  })
 })
 
 describe('conditions', () => {

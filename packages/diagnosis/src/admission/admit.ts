@@ -32,7 +32,7 @@ export function admit(value: Case): Admission {
     ...missingCylinders(engine, judged),
     ...repeatRemarks(judged?.cylinders ?? []),
     ...readingMistakes(compression, sessions),
-    ...(judged ? wrongUnit(judged) : []),
+    ...(judged ? wrongUnit(engine, sessions[judged.session]!, judged) : []),
     ...orderMistakes(compression),
     ...(judged ? throttleShut(engine, sessions[judged.session]!, judged) : []),
     ...wetMistakes(compression, judged),

@@ -93,7 +93,7 @@ export function leakageEvidence(value: Case, sessions: readonly AdmittedSession[
       offTopDeg: reading.offTopDeg ?? null,
     }]
   })
-  return { evidence: evidence.map((entry) => ({ ...entry, againstSisters: againstSisters(entry, evidence) })), remarks: areaRemarks(evidence, sessions) }
+  return { evidence: evidence.map((entry) => ({ ...entry, againstSisters: againstSisters(entry, evidence) })), remarks: areaRemarks(value, evidence, sessions) }
 }
 
 /** Leak area over the median area of the other cylinders (dry readings; repeats of one sister count once, by their mean). */
@@ -113,10 +113,12 @@ export function median(values: readonly number[]): number | null {
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
 }
 
-function areaRemarks(evidence: readonly LeakageEvidence[], sessions: readonly AdmittedSession[]): Remark[] {
+function areaRemarks(value: Case, evidence: readonly LeakageEvidence[], sessions: readonly AdmittedSession[]): Remark[] {
   const remarks: Remark[] = []
-  const unread = evidence.filter(({ percent }) => percent === null)
-  const noTester = evidence.filter(({ percent, leakAreaMm2, session }) => percent !== null && leakAreaMm2 === null && (percent < 100 || !sessions[session]!.tester))
+  // a pressure held says nothing while nobody knows what was supplied
+  const held = ({ reading }: LeakageEvidence): boolean => 'held' in value.readings[reading]!
+  const unread = evidence.filter((entry) => entry.percent === null && !held(entry))
+  const noTester = evidence.filter((entry) => entry.leakAreaMm2 === null && (entry.percent === null ? held(entry) : entry.percent < 100 || !sessions[entry.session]!.tester))
   const nothingHeld = evidence.filter(({ percent, leakAreaMm2, session }) => percent === 100 && leakAreaMm2 === null && sessions[session]!.tester)
   if (noTester.length > 0) remarks.push(objection('no-tester', noTester, 'Without the supply pressure and the restrictor of the tester the leak area cannot be computed.', 'Note supply and restrictor of the tester, and the pressure held.'))
   if (unread.length > 0) remarks.push(objection('not-weighed', unread, 'No loss was noted: only what was heard counts.', 'Note the pressure held, or the percentage lost.'))

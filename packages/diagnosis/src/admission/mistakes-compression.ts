@@ -29,16 +29,27 @@ function tooFewStrokes({ strokesPa, strokes, pa }: CompressionEvidence): boolean
 /** How many of the smaller unit go into the larger: bar in psi, kPa in psi, kgf/cm2 in psi, bar in kPa, kgf/cm2 in kPa. */
 const UNIT_RATIOS = [14.5038, 6.89476, 14.2233, 100, 98.0665]
 
-/** A reading whose ratio to its sisters is that of two units. Judged by ratio, so that the unit of the list does not matter. */
-export function wrongUnit(judged: Judged): Remark[] {
+const unitsApart = (ratio: number, slack: number): boolean => UNIT_RATIOS.some((units) => Math.abs(Math.max(ratio, 1 / ratio) / units - 1) < slack)
+
+/**
+ * Readings whose ratio to their sisters is that of two units; or all of them, where it is their ratio to what the engine should
+ * show. Judged by ratio, so that the unit of the list does not matter.
+ */
+export function wrongUnit(engine: EngineDescription, session: AdmittedSession, judged: Judged): Remark[] {
   const suspects = judged.cylinders.filter((cylinder) => {
     const others = median(judged.cylinders.filter((other) => other !== cylinder).map((other) => other.pa))
     if (others === null || others <= 0 || cylinder.pa <= 0) return false
-    const ratio = Math.max(others / cylinder.pa, cylinder.pa / others)
-    return UNIT_RATIOS.some((units) => Math.abs(ratio / units - 1) < THRESHOLDS.unitRatioSlack.value)
+    return unitsApart(others / cylinder.pa, THRESHOLDS.unitRatioSlack.value)
   })
-  if (suspects.length === 0) return []
+  if (suspects.length === 0) return wrongUnitThroughout(engine, session, judged)
   return [objection('wrong-unit', suspects.flatMap(({ evidence }) => evidence), `${cap(cylinderWords(suspects))}: the ratio to the other cylinders is that of two pressure units.`, 'Look at the unit on the gauge; correct the unit if it was entered wrongly.')]
+}
+
+function wrongUnitThroughout(engine: EngineDescription, session: AdmittedSession, judged: Judged): Remark[] {
+  const expected = judged.kind === 'dry' ? expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl) : null
+  const level = median(judged.cylinders.map(({ pa }) => pa))
+  if (!expected || level === null || level <= 0 || !unitsApart(expected.medianPa / level, THRESHOLDS.unitRatioSlackOfAll.value)) return []
+  return [objection('wrong-unit', judged.cylinders.flatMap(({ evidence }) => evidence), 'All readings are away from what this engine should show by the ratio of two pressure units.', 'Look at the unit on the gauge; correct the unit if it was entered wrongly.')]
 }
 
 const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

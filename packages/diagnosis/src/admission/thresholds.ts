@@ -33,6 +33,7 @@ export const THRESHOLDS = {
   airDifferencePa: memory(3000),
   /** how near a ratio of readings must come to a ratio of units */
   unitRatioSlack: memory(0.12),
+  unitRatioSlackOfAll: memory(0.3),
   /** a cylinder this far under its sisters is low; one this near them is normal */
   low: practice(0.15),
   normal: practice(0.08),
