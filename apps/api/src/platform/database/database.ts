@@ -32,9 +32,16 @@ const RETRIES = 2
 /** serialization_failure and deadlock_detected: the same work may well succeed now. */
 const WORTH_RETRYING = new Set(['40001', '40P01'])
 
+/** Gives up connecting after a while. Set on the pool, the limit would cost a timer for every query that waits for a connection. */
+class ImpatientClient extends pg.Client {
+  constructor(options?: pg.ClientConfig) {
+    super({ ...options, connectionTimeoutMillis: 10_000 })
+  }
+}
+
 /** Opens connections to the database at `url`; none is made before the first query. */
 export function openDatabase(url: string): Database {
-  const pool = new pg.Pool({ connectionString: url, max: CONNECTIONS, application_name: 'evenbore', connectionTimeoutMillis: 10_000 })
+  const pool = new pg.Pool({ connectionString: url, max: CONNECTIONS, application_name: 'evenbore', Client: ImpatientClient })
   // An idle connection that breaks is replaced by the pool; without a listener it would end the process.
   pool.on('error', () => undefined)
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) })
