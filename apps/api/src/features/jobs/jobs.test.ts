@@ -190,6 +190,23 @@ describe('bays', () => {
   })
 })
 
+describe('two people at once', () => {
+  test('one bay takes one of two jobs', async () => {
+    const [one, two] = [await booked(), await booked()]
+    const bay = chain.mill.bays[1]
+    const answers = await Promise.all([one, two].map(({ id }) => bench().post(`/v1/jobs/${id}/bay`, { bay })))
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, 409])
+    for (const { id } of [one, two]) await bench().post(`/v1/jobs/${id}/bay`, { bay: null })
+  })
+  test('one engine goes into one of two cars, and the loser leaves nothing behind', async () => {
+    const engine = (await desk().post('/v1/engines', { ...ENGINE, description: 'wanted twice' })).body.id as string
+    const answers = await Promise.all([1, 2].map(() => desk().post(jobsPath(), newCar({ engine }))))
+    expect(answers.map(({ status }) => status).sort()).toEqual([201, 409])
+    expect(await service.database.prisma.fitting.count({ where: { engineId: engine } })).toBe(1)
+    expect(await service.database.prisma.job.count({ where: { engineId: engine } })).toBe(1)
+  })
+})
+
 describe('from testing to hand-over', () => {
   test('a sound engine: session, testing closed, handed over with a promise to measure again', async () => {
     const job = await booked({ bay: chain.mill.bays[1] })
