@@ -13,46 +13,61 @@ import { summaryOf } from './summary.ts'
  *
  * Not in the statement that keeps the reading: an evaluation takes some 10 to 60 ms of processor, a reading well under one, so the PUT
  * would keep a tenth of its pace and hold the head of the engine's trail all that time. Readings that come faster than one in GATHER_MS
- * share a note. Nothing is lost when a process dies in between: notes are owed wherever the trail has a reading without one, and every
- * process looks for those; the database lets one of them write.
+ * share a note, and notes are made one after the other with pauses, so that they never take more than a tenth of one core.
+ * Nothing is lost when a process dies in between: notes are owed wherever the trail has a reading without one, and every process looks
+ * for those; the database lets one of them write.
  */
 const GATHER_MS = 400
-const AT_THE_LATEST_MS = 3_000
 const LOOK_FOR_OWED_MS = 60_000
+/** Notes that a dead process owed are looked for this far back. */
+const LOOK_BACK_MS = 2 * 24 * 3_600_000
+/** A pause of this many times the work before it. */
+const REST = 9
 
 export type Noting = { readonly stop: () => Promise<void> }
 
 /** Writes notes behind readings of any process, until stopped. */
 export function keepNoting(database: Database, live: LiveEvents, report: (error: unknown) => void): Noting {
-  const waiting = new Map<string, { timer: NodeJS.Timeout; readonly since: number }>()
-  const running = new Set<Promise<unknown>>()
+  /** Jobs that owe a note, in the order in which they began to; the value is when there will be nothing more to gather. */
+  const owing = new Map<string, number>()
+  let working: Promise<void> | undefined
+  let timer: NodeJS.Timeout | undefined
   let stopped = false
 
-  function run(job: string): void {
-    waiting.delete(job)
-    const work: Promise<unknown> = noteJob(database, job).catch((error: unknown) => { if (!stopped) report(error) }).finally(() => running.delete(work))
-    running.add(work)
+  function owe(job: string): void {
+    if (!owing.has(job)) owing.set(job, Date.now() + GATHER_MS)
+    if (working === undefined && timer === undefined) rest(GATHER_MS)
   }
 
-  function soon(job: string): void {
+  function rest(ms: number): void {
     if (stopped) return
-    const before = waiting.get(job)
-    const since = before?.since ?? Date.now()
-    clearTimeout(before?.timer)
-    const wait = Math.max(0, Math.min(GATHER_MS, since + AT_THE_LATEST_MS - Date.now()))
-    waiting.set(job, { since, timer: setTimeout(() => run(job), wait).unref() })
+    timer = setTimeout(() => {
+      timer = undefined
+      working = noteNext().finally(() => { working = undefined })
+    }, ms).unref()
   }
 
-  const leave = live.subscribe(({ kind, job_id }) => { if (kind === 'reading.kept' && job_id !== null) soon(job_id) })
-  const looking = setInterval(() => void readJobsPending(database).then((jobs) => jobs.forEach(soon), report), LOOK_FOR_OWED_MS).unref()
+  async function noteNext(): Promise<void> {
+    const [job, from] = owing.entries().next().value ?? []
+    if (job === undefined || from === undefined) return
+    const wait = from - Date.now()
+    if (wait > 0) return rest(wait)
+    owing.delete(job)
+    const began = Date.now()
+    await noteJob(database, job).catch((error: unknown) => { if (!stopped) report(error) })
+    if (owing.size > 0) rest(REST * (Date.now() - began))
+  }
+
+  const leave = live.subscribe(({ kind, job_id }) => { if (kind === 'reading.kept' && job_id !== null) owe(job_id) })
+  const looking = setInterval(() => void readJobsPending(database, new Date(Date.now() - LOOK_BACK_MS)).then((jobs) => jobs.forEach(owe), report), LOOK_FOR_OWED_MS).unref()
 
   return {
     stop: async () => {
       stopped = true
       leave()
       clearInterval(looking)
-      for (const { timer } of waiting.values()) clearTimeout(timer)
-      await Promise.all(running)
+      clearTimeout(timer)
+      await working
     },
   }
 }

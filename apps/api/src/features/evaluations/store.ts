@@ -37,8 +37,11 @@ export function readPending(database: Database, job: string): Promise<{ seq: num
   return database.run<{ seq: number; reading: string }>(PENDING, [job])
 }
 
-export async function readJobsPending(database: Database): Promise<string[]> {
-  return (await database.run<{ job: string }>(JOBS_PENDING, [])).map(({ job }) => job)
+/** Jobs with readings made since, of which the latest has no note yet. */
+export async function readJobsPending(database: Database, since: Date): Promise<string[]> {
+  const milliseconds = since.getTime().toString(16).padStart(12, '0')
+  const leastId = `${milliseconds.slice(0, 8)}-${milliseconds.slice(8)}-7000-8000-000000000000`
+  return (await database.run<{ job: string }>(JOBS_PENDING, [leastId])).map(({ job }) => job)
 }
 
 /** Takes, until the transaction ends, the right to write notes of a job; false where another process has it. */

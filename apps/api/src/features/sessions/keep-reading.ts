@@ -3,11 +3,13 @@ import { demand } from '../../access/door.ts'
 import type { Database } from '../../platform/database/database.ts'
 import { constraintOf, sqlStateOf } from '../../platform/database/sql-state.ts'
 import { hashOf } from '../../platform/http/idempotency.ts'
+import { emit } from '../../platform/live/outbox.ts'
 import { badField, problem } from '../../platform/problems/problem.ts'
+import { appendTrail } from '../trail/service.ts'
 import { readingFaults } from './reading-faults.ts'
-import { readingRow } from './reading-row.ts'
-import { keepReadingRow, readReplaced, type KeepOutcome, type KeepReading, type ReplacedReading } from './reading-store.ts'
-import { readSessionFacts, sessionFacts } from './session-facts.ts'
+import { leftBody, readingRow } from './reading-row.ts'
+import { keepReadingRow, keepReadingRowWithin, readReplaced, type KeepOutcome, type KeepReading, type ReplacedReading } from './reading-store.ts'
+import { readSessionFacts, sessionFacts, type SessionFacts } from './session-facts.ts'
 
 /** The answer, and whether this request was the first with its id. */
 export type Kept = { readonly isNew: boolean; readonly kept: ReadingKept }
@@ -31,7 +33,7 @@ export async function keepReading(database: Database, actor: Actor, session: str
     const faults = put.reading === undefined ? [] : readingFaults(put.reading, facts)
     // Faults against remembered facts may be out of date: they are told only when fresh facts say the same.
     if (faults.length > 0 && round > 0) throw problem('invalid-request', undefined, { errors: faults })
-    const outcome = faults.length > 0 ? 'again' : await attempt(database, readingRow(actor, facts, reading, put, requestHash, replaced))
+    const outcome = faults.length > 0 ? 'again' : await attempt(database, actor, facts, put, readingRow(actor, facts, reading, put, requestHash, replaced), replaced)
     if (outcome === undefined) throw problem('not-found')
     if (outcome !== 'again' && (outcome.isNew || outcome.priorHash !== null)) return answer(reading, requestHash, outcome)
     if (outcome !== 'again') demandPossible(put, outcome)
@@ -55,8 +57,9 @@ function demandPossible(put: ReadingPut, outcome: KeepOutcome): void {
   }
 }
 
-async function attempt(database: Database, row: KeepReading): Promise<KeepOutcome | 'again' | undefined> {
+async function attempt(database: Database, actor: Actor, facts: SessionFacts, put: ReadingPut, row: KeepReading, replaced: ReplacedReading | null): Promise<KeepOutcome | 'again' | undefined> {
   try {
+    if (replaced !== null && replaced.job !== facts.job) return await moveReading(database, actor, facts, put, row, replaced)
     const outcome = await keepReadingRow(database, row)
     if (outcome?.isNew === true) database.committed()
     return outcome
@@ -65,6 +68,17 @@ async function attempt(database: Database, row: KeepReading): Promise<KeepOutcom
     if (sqlStateOf(error) === '23505' && constraintOf(error) === 'reading_replaced_once') return 'again'
     throw error
   }
+}
+
+/** A reading that turns out to be another job's: the job and the engine that it leaves are told as well. */
+function moveReading(database: Database, actor: Actor, facts: SessionFacts, put: ReadingPut, row: KeepReading, left: ReplacedReading): Promise<KeepOutcome | undefined> {
+  return database.transaction(async (tx) => {
+    const outcome = await keepReadingRowWithin(tx, row)
+    if (outcome?.isNew !== true) return outcome
+    await emit(tx, { kind: 'reading.kept', garageId: left.garage, jobId: left.job, engineId: left.engine, body: { session: left.session, readingId: row.id, replaces: left.id } })
+    await appendTrail(tx, { engine: left.engine, job: left.job, garage: left.garage, kind: put.withdrawn ? 'reading-withdrawn' : 'reading-replaced', actor, body: leftBody(facts, row.id, put, left) })
+    return outcome
+  })
 }
 
 /** The reading to be replaced: of a garage where the actor may write, and not replaced by another one yet. */

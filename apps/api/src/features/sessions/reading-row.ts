@@ -25,16 +25,14 @@ export function readingRow(actor: Actor, facts: SessionFacts, id: string, put: R
     tablet: actor.kind === 'tablet' ? actor.tablet : null, app: actor.kind === 'app' ? actor.app : null,
     unprovenTaker: put.takenBy !== undefined && put.takenBy !== person ? put.takenBy : null,
     offline, requestHash, actor: canonicalText(trailActor(actor)),
-    entry: {
-      id: newId(), kind: withdrawn ? 'reading-withdrawn' : replaces === null ? 'reading' : 'reading-replaced',
-      body: told('placed'), bodyUnplaced: offline ? told('unplaced') : null, event: JSON.stringify(eventOf(facts, id, put, takenBy)),
-    },
-    left: replaced === null || replaced.job === facts.job ? null : {
-      id: newId(), engine: replaced.engine, job: replaced.job, garage: replaced.garage, kind: withdrawn ? 'reading-withdrawn' : 'reading-replaced',
-      body: canonicalText({ reading: id, replaces, reason, movedTo: { session: facts.session, job: facts.job, engine: facts.engine }, test: replaced.test, cylinder: replaced.cylinder }),
-      event: JSON.stringify({ session: replaced.session, readingId: id, replaces }),
-    },
+    entry: { id: newId(), kind: withdrawn ? 'reading-withdrawn' : replaces === null ? 'reading' : 'reading-replaced', body: told('placed'), bodyUnplaced: offline ? told('unplaced') : null },
+    eventHead: eventHeadOf(facts, id, put, takenBy),
   }
+}
+
+/** What the trail of the job that a moved reading leaves is told. */
+export function leftBody(facts: SessionFacts, id: string, put: ReadingPut, replaced: ReplacedReading): Record<string, unknown> {
+  return { reading: id, replaces: replaced.id, reason: put.reason ?? null, movedTo: { session: facts.session, job: facts.job, engine: facts.engine }, test: replaced.test, cylinder: replaced.cylinder }
 }
 
 function cylinderOf(reading: EnteredReading): number | null {
@@ -52,15 +50,16 @@ function withoutSamples(reading: EnteredReading): unknown {
   return { ...rest, samplesSha256: createHash('sha256').update(canonicalText(samples)).digest('hex') }
 }
 
-/** What live screens get: the stored reading without the taker's name (`takenById` names him to who may know), or its id where it is large. */
-function eventOf(facts: SessionFacts, id: string, put: ReadingPut, takenById: string | null): Record<string, unknown> {
-  const base = { session: facts.session, readingId: id, takenById, replaces: put.replaces ?? null }
-  if (put.reading?.test === 'cranking-current') return base
-  return {
-    ...base,
-    reading: {
-      id, session: facts.session, reading: put.reading ?? null, current: true, replaces: put.replaces ?? null, replacedBy: null,
-      withdrawn: put.withdrawn ?? false, reason: put.reason ?? null, takenAt: put.takenAt, takenBy: null, offline: put.offline ?? false,
-    },
-  }
+/**
+ * What live screens get: the stored reading without the taker's name (`takenById` names him to who may know). Of a current trace, which
+ * is large, they get all but the samples. Ends inside the reading: the statement adds its state and the time it was received.
+ */
+function eventHeadOf(facts: SessionFacts, id: string, put: ReadingPut, takenById: string | null): string {
+  const { replaces = null, withdrawn = false, reason = null, takenAt, offline = false } = put
+  const reading = put.reading === undefined || put.reading.test === 'cranking-current' ? null : put.reading
+  const head = JSON.stringify({
+    session: facts.session, readingId: id, takenById, replaces, test: put.reading?.test ?? null,
+    reading: { id, session: facts.session, reading, current: !withdrawn, replaces, replacedBy: null, withdrawn, reason, takenAt, takenBy: null, offline },
+  })
+  return head.slice(0, -2)
 }

@@ -1,4 +1,4 @@
-import type { Database } from '../../platform/database/database.ts'
+import type { Database, Transaction } from '../../platform/database/database.ts'
 import { sqlFile } from '../../platform/database/sql-file.ts'
 
 /** A reading with its trail entry and event, ready to be kept. Texts of the trail are canonical (RFC 8785). */
@@ -26,9 +26,9 @@ export type KeepReading = {
   readonly offline: boolean
   readonly requestHash: string
   readonly actor: string
-  readonly entry: { readonly id: string; readonly kind: string; readonly body: string; readonly bodyUnplaced: string | null; readonly event: string }
-  /** Engine and job that a moved reading leaves. */
-  readonly left: { readonly id: string; readonly engine: string; readonly job: string; readonly garage: string; readonly kind: string; readonly body: string; readonly event: string } | null
+  readonly entry: { readonly id: string; readonly kind: string; readonly body: string; readonly bodyUnplaced: string | null }
+  /** JSON of the event up to the inside of its last field, the reading; the statement adds what only the database knows. */
+  readonly eventHead: string
 }
 
 export type KeepOutcome = {
@@ -45,15 +45,21 @@ const KEEP = { name: 'keep-reading', text: sqlFile(import.meta.url, './sql/keep-
 
 /** Keeps the reading or says why not; undefined where the session does not exist. */
 export async function keepReadingRow(database: Database, row: KeepReading): Promise<KeepOutcome | undefined> {
-  const { entry, left } = row
-  const [outcome] = await database.run<KeepOutcome>(KEEP, [
+  return (await database.run<KeepOutcome>(KEEP, valuesOf(row)))[0]
+}
+
+/** The same as part of a transaction that does more: a reading that moves to another job is told there too. */
+export async function keepReadingRowWithin(tx: Transaction, row: KeepReading): Promise<KeepOutcome | undefined> {
+  return (await tx.$queryRawUnsafe<KeepOutcome[]>(KEEP.text, ...valuesOf(row)))[0]
+}
+
+function valuesOf(row: KeepReading): unknown[] {
+  const { entry } = row
+  return [
     row.id, row.session, row.engine, row.engineVersion, row.familyVersion, row.test, row.cylinder, row.body, row.pressurePa, row.replaces, row.withdrawn, row.reason,
     row.takenAt, row.takenBy, row.tablet, row.app, row.unprovenTaker, row.offline, row.requestHash, row.actor,
-    entry.id, row.job, row.garage, entry.kind, entry.body, entry.bodyUnplaced,
-    left?.id ?? null, left?.engine ?? null, left?.job ?? null, left?.garage ?? null, left?.kind ?? null, left?.body ?? null,
-    entry.event, left?.event ?? null,
-  ])
-  return outcome
+    entry.id, row.job, row.garage, entry.kind, entry.body, entry.bodyUnplaced, row.eventHead,
+  ]
 }
 
 /** A reading that another is to replace. */
