@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { permittedMinor, standingOf, type StandingFacts, type VersionFacts } from './standing.ts'
+import { agreedVersion, permittedMinor, standingOf, type StandingFacts, type VersionFacts } from './standing.ts'
 
 /** A clock for the tests: so many minutes after the job was booked. */
 const START = Date.parse('2026-05-06T08:00:00.000Z')
@@ -88,6 +88,9 @@ describe('what a decided release retest ends', () => {
   test('a failed one ends approval, permission and repair: the job is testing again', () => {
     expect(stands({ ...tested, versions: [permitted], repair: repaired, release: { outcome: 'failed', decidedAt: at(180) } })).toMatchObject({ state: 'testing', since: iso(180), beside: ['release-failed'] })
   })
+  test('after a failed one the job is testing even where no session was opened', () => {
+    expect(stands({ ...inBay, versions: [permitted], repair: repaired, release: { outcome: 'failed', decidedAt: at(180) } })).toMatchObject({ state: 'testing', since: iso(180) })
+  })
   test('after a failed one the next version needs a permission of its own', () => {
     const again = version({ sentAt: at(200), totalMinor: 10_000, answer: 'approved', answeredAt: at(210) })
     expect(stands({ ...tested, versions: [permitted, again], repair: repaired, release: { outcome: 'failed', decidedAt: at(180) } }).state).toBe('waiting-for-customer')
@@ -130,6 +133,11 @@ describe('what the customer permitted', () => {
     const more = version({ sentAt: at(100), totalMinor: 70_000, answer: 'approved', answeredAt: at(110), word: 'declined', wordAt: at(115) })
     expect(stands({ ...tested, versions: [permitted, more], repair: repairing })).toMatchObject({ state: 'in-repair', beside: ['declined'] })
     expect(stands({ ...tested, versions: [permitted, more] }).state).toBe('approved')
+  })
+  test('a version that the customer declined is not the one agreed on, even where an earlier permission would cover it', () => {
+    const less = version({ sentAt: at(85), totalMinor: 45_000, answer: 'approved', answeredAt: at(86), word: 'declined', wordAt: at(87) })
+    expect(stands({ ...tested, versions: [permitted, less] })).toMatchObject({ state: 'approved', since: iso(80), beside: ['declined'] })
+    expect(agreedVersion(job({ versions: [permitted, less] }))).toBe(0)
   })
   test('the latest permission counts', () => {
     expect(permittedMinor(job({ versions: [permitted, version({ givenMinor: 60_000, word: 'given', wordAt: at(99) })] }))).toBe(60_000)
