@@ -58,7 +58,7 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
   const classes = engineClasses(evidence, knowledge)
   const causes = causePriors(evidence, knowledge)
   const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
-  const rises = layRises(gauge, refine)
+  const rises = layRises(gauge, classes, refine)
   const anyLeak = evidence.cylinders.some((c) => c.leakage.length > 0)
   const leak = healthyLeaks(states, knowledge, classes, anyLeak, refine)
   const count = columns.level.length
@@ -179,8 +179,8 @@ function layColumns(
   return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), steps }
 }
 
-/** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-6. */
-const LEVEL_STEP = 1.1
+/** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-4. */
+const LEVEL_STEP = 1.4
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025
 
@@ -235,18 +235,31 @@ function lossShapes(states: StateSpace): Shapes {
 }
 
 /** How much room the oil takes in this engine, in standard deviations of what is expected: common to all wet readings. */
-function layRises(gauge: readonly GaugeEvidence[], refine: number): { points: Float64Array; weights: Float64Array } {
+function layRises(gauge: readonly GaugeEvidence[], classes: readonly EngineClass[], refine: number): { points: Float64Array; weights: Float64Array } {
   const wet = gauge.flatMap((g) => (g.rise === null ? [] : [g.rise]))
   if (wet.length === 0) return { points: Float64Array.of(0), weights: Float64Array.of(1) }
   // the scatter of one cylinder against the common spread says how fine the sum must be
   const sharpest = Math.min(...wet.map((r) => Math.hypot(Math.sqrt(r.variance), r.expected.scatter) / r.expected.spread))
   const step = Math.min(0.8, LEVEL_STEP * sharpest / Math.sqrt(Math.min(6, wet.length))) / refine
   const half = Math.ceil(MOST_RISE / step)
-  const points = Float64Array.from({ length: 2 * half + 1 }, (_, i) => (i - half) * step)
-  const weights = points.map((z) => Math.exp(-0.5 * z * z))
-  const total = weights.reduce((sum, w) => sum + w, 0)
-  return { points, weights: weights.map((w) => w / total) }
+  const all = Array.from({ length: 2 * half + 1 }, (_, i) => (i - half) * step)
+  const extras = [...new Set(classes.map((kind) => kind.sealed)), ...SEALS]
+  const scores = all.map((z) => wet.reduce((sum, r) => {
+    const variance = r.variance + r.expected.scatter ** 2
+    const p = extras.reduce((most, extra) => {
+      const gap = r.log - r.expected.mean - z * r.expected.spread - extra
+      return Math.max(most, Math.exp(-0.5 * gap * gap / (variance + 0.04 * extra * extra)))
+    }, 1e-3)
+    return sum + Math.log(p)
+  }, -0.5 * z * z))
+  const best = Math.max(...scores)
+  const points = Float64Array.from(all.filter((_, i) => scores[i]! > best - KEEP_NATS))
+  const total = all.reduce((sum, z) => sum + Math.exp(-0.5 * z * z), 0)
+  return { points, weights: points.map((z) => Math.exp(-0.5 * z * z) / total) }
 }
+
+/** Returns with oil that faults may add, for the search of where the common room can lie. */
+const SEALS = [0.1, 0.2, 0.4, 0.8]
 
 /** The common room of the oil is summed to so many standard deviations. */
 const MOST_RISE = 2.2
