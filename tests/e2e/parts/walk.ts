@@ -1,14 +1,14 @@
 import { existsSync } from 'node:fs'
 import { resolve } from 'node:path'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
-import { TEST_PASSWORD, TEST_PIN, type TestPerson } from '../support/index.ts'
+import { TEST_PASSWORD, TEST_PIN, type TestPerson } from '../../support/index.ts'
 
 /** How people of the tests find their way about the screens. English texts, British numbers, the garage's own clock. */
 export const SIZES = { desk: { width: 1280, height: 800 }, tablet: { width: 820, height: 1180 } } as const
 
 /** @throws Error with one sentence where the web was not built: these tests walk on what is served. */
 export function demandBuild(): void {
-  if (!existsSync(resolve(import.meta.dirname, '../../apps/web/build/index.html'))) throw new Error('The web is not built: run `npm run build` first.')
+  if (!existsSync(resolve(import.meta.dirname, '../../../apps/web/build/index.html'))) throw new Error('The web is not built: run `npm run build` first.')
 }
 
 /** A browser of somebody's own, with nobody signed in. Errors of the page are collected in `errors`. */
