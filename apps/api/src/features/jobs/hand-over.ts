@@ -7,7 +7,7 @@ import { closeSessions } from '../sessions/service.ts'
 import { appendTrail } from '../trail/service.ts'
 import { standingFacts, type JobFacts } from './facts.ts'
 import { placeOf } from './moves.ts'
-import { baselineOf, insertPromise } from './retest-store.ts'
+import { baselineOf, insertPromise, letGo } from './retest-store.ts'
 import { demandJob, demandOpen, readJob } from './service.ts'
 import { standingOf } from './standing.ts'
 import { insertContact, lockJob, updateJob } from './store.ts'
@@ -22,6 +22,8 @@ export async function handOver(database: Database, actor: Actor, id: string, { o
     demandOpen(facts)
     demandReady(facts)
     await updateJob(tx, id, { handedOverAt: new Date(), handedOverById: personOf(actor), bayId: null, placedAt: null })
+    // A car that leaves without the retest it came for still owes it.
+    await letGo(tx, id)
     if (note !== undefined) await insertContact(tx, { jobId: id, kind: 'note', text: note, byId: personOf(actor) })
     await told(tx, facts, { handedOver: true })
     await closeSessions(tx, actor, placeOf(facts))

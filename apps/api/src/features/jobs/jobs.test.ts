@@ -231,6 +231,21 @@ describe('from testing to hand-over', () => {
     const kinds = (await service.database.prisma.trailEntry.findMany({ where: { jobId: job.id }, orderBy: { seq: 'asc' } })).map(({ kind }) => kind)
     expect(kinds).toEqual(['job-booked', 'session-opened', 'session-closed', 'testing-closed', 'retest-promised', 'handed-over'])
   })
+  test('a promise that a visit was for, and that was not decided on it, is owed again after hand-over', async () => {
+    const first = await booked()
+    await openSession(first.id)
+    await bench().post(`/v1/jobs/${first.id}/testing-closed`)
+    await desk().post(`/v1/jobs/${first.id}/hand-over`, { followUps: [{ reason: 'in a month', latest: new Date().toISOString().slice(0, 10) }] })
+    const promise = await service.database.prisma.retest.findFirstOrThrow({ where: { jobId: first.id } })
+    const due = async () => (floorSchema.parse((await desk().get(`/v1/garages/${chain.mill.id}/floor`)).body)).retestsDue.some(({ retest }) => retest === promise.id)
+    expect(await due()).toBe(true)
+    const visit = (await desk().post(jobsPath(), { customer: first.customerRecord?.id, vehicle: first.vehicleRecord.id, complaint: 'as promised', fulfils: [promise.id] })).body as Job
+    expect(await due()).toBe(false)
+    await openSession(visit.id)
+    await bench().post(`/v1/jobs/${visit.id}/testing-closed`)
+    expect((await desk().post(`/v1/jobs/${visit.id}/hand-over`)).status).toBe(200)
+    expect(await due()).toBe(true)
+  })
   test('a promise without date, odometer value or event is refused', async () => {
     const job = await booked()
     const answer = await desk().post(`/v1/jobs/${job.id}/hand-over`, { followUps: [{ reason: 'some day' }] })

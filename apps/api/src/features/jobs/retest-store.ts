@@ -13,7 +13,7 @@ export async function takeUp(tx: Transaction, job: string, engineId: string, ret
   return count
 }
 
-/** A job that was to fulfil promises was cancelled: they are owed again. */
+/** A job that was to fulfil promises is over without having decided them: they are owed again. */
 export async function letGo(tx: Transaction, job: string): Promise<void> {
   await tx.retest.updateMany({ where: { fulfilledByJobId: job, outcome: null }, data: { fulfilledByJobId: null } })
 }
