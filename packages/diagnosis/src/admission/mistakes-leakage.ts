@@ -83,7 +83,9 @@ function wrongCylinder(layout: EngineLayout, all: readonly LeakageEvidence[], ju
 
 /**
  * Cylinders whose leak and compression are apart by a factor of two (three where the swept volume is unknown): loss predicted from
- * the leak area beyond its sisters', against loss read beyond the sisters'.
+ * the leak area beyond its sisters', against loss read beyond the sisters'. Where some sisters leak as well (two neighbours on one
+ * gasket), their median is no measure of a tight cylinder: the reading must disagree with the tightest of them too. A leak into the
+ * neighbour is left out: while cranking, the pressure on its other side is never that of the room.
  */
 function againstCompression(layout: EngineLayout, sessions: readonly AdmittedSession[], all: readonly LeakageEvidence[], judged: Judged | null): LeakageEvidence[] {
   if (judged?.kind !== 'dry') return []
@@ -93,10 +95,13 @@ function againstCompression(layout: EngineLayout, sessions: readonly AdmittedSes
   const lossOf = (areaMm2: number): number => -Math.log(Math.max(pressureLeft(areaMm2, stroke), 1e-6))
   return all.filter((entry) => {
     const found = judgedCylinder(judged, entry.cylinder)
-    if (!found || entry.leakAreaMm2 === null || entry.wet || found.own.pa <= 0 || entry.againstSisters === null) return false
-    const predicted = lossOf(entry.leakAreaMm2) - lossOf(entry.leakAreaMm2 / entry.againstSisters)
+    if (!found || entry.leakAreaMm2 === null || (entry.heard?.neighbour ?? 0) >= 2 || entry.wet || found.own.pa <= 0 || entry.againstSisters === null) return false
+    const tightest = Math.min(...all.flatMap((other) => (other.cylinder === entry.cylinder || other.leakAreaMm2 === null ? [] : [other.leakAreaMm2])))
     const read = Math.log(found.sisters / found.own.pa)
-    const larger = Math.max(predicted, read)
-    return larger > THRESHOLDS.leakDisagreementLeast.value && larger > factor * Math.max(0, Math.min(predicted, read)) + 0.05
+    return [entry.leakAreaMm2 / entry.againstSisters, tightest].every((sisterArea) => {
+      const predicted = lossOf(entry.leakAreaMm2!) - lossOf(sisterArea)
+      const larger = Math.max(predicted, read)
+      return larger > THRESHOLDS.leakDisagreementLeast.value && larger > factor * Math.max(0, Math.min(predicted, read)) + 0.05
+    })
   })
 }

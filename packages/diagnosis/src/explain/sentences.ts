@@ -1,4 +1,5 @@
 import type { Case, Reading } from '@evenbore/contract'
+import { toPascal } from '../units/pressure.ts'
 import type { About } from './targets.ts'
 import { CAUSE_WORDS, FAULT_WORDS } from './words.ts'
 
@@ -37,7 +38,8 @@ function nameOf(r: Reading, times: number, given: Case): string {
     case 'compression': return `${r.wet ? 'wet reading' : r.running ? 'running compression' : 'compression'} ${round(r.pressure.value)} ${r.pressure.unit} on ${r.cylinder}${again}`
     case 'leakage': {
       const heard = Object.entries(r.heard ?? {}).filter(([, level]) => (level ?? 0) >= 2).map(([place]) => place)
-      const lost = r.percent ?? (r.held === undefined ? undefined : 100 * (1 - r.held.value / (r.supply?.value ?? given.leakageTester?.supply.value ?? r.held.value)))
+      const supply = r.supply ?? (r.session === undefined ? given : given.sessions?.[r.session])?.leakageTester?.supply
+      const lost = r.percent ?? (r.held === undefined || supply === undefined ? undefined : 100 * (1 - toPascal(r.held) / toPascal(supply)))
       return `leakage${lost === undefined ? '' : ` of ${round(lost)} percent`} on ${r.cylinder}${heard.length > 0 ? `, heard at ${heard.join(' and ')}` : ''}${again}`
     }
     case 'plug': return `the ${r.appearance} plug of ${r.cylinder}${again}`
