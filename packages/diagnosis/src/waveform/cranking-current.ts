@@ -42,6 +42,8 @@ const STRETCH_POINTS = 1024
 const POINTS_PER_HUMP = 20
 /** Hump height follows compression only so well (flywheel, battery): standard deviation of the ratio, from memory. */
 const HEIGHT_SD = 0.05
+/** A typical height less certain than this part is no evidence. */
+const MOST_SCATTER = 0.35
 /** Within this much of a hump, cylinder one's time names it. */
 const NAMES_WITHIN = 0.4
 
@@ -86,7 +88,8 @@ export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrd
   const named = one !== null && firingOrder !== null
   const offset = one === null ? 0 : ((one % cylinders) + cylinders) % cylinders
   const good = betterHalf(heights)
-  if (!(good > 0)) return flawed('no-humps')
+  // humps that overlap so far that their heights cannot be told apart say nothing
+  if (!(good > 0) || scatters.toSorted((a, b) => a - b)[cylinders >> 1]! > MOST_SCATTER * good) return flawed('no-humps')
   return {
     flaw: null,
     rpm: rpmAt(rhythm.humpsPerSecond + (rhythm.drift * steady.step * steady.values.length) / 2, cylinders),

@@ -15,8 +15,17 @@ export interface Heights {
   readonly cycles: number
 }
 
-/** Half widths tried for a hump, in humps: narrow on a four, overlapping on an eight. */
-const HALF_WIDTHS = [0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9]
+/** Widths at half height tried for a hump, in humps: narrow on a four, overlapping on an eight. */
+const WIDTHS = [0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 1, 1.1, 1.2, 1.3]
+/** Shapes tried: a raised cosine, and a bell with longer skirts. Both are one at the crest and a half at half the width. */
+const SHAPES: readonly ((away: number, width: number) => number)[] = [
+  (away, width) => (Math.abs(away) < width ? (1 + Math.cos((Math.PI * away) / width)) / 2 : 0),
+  (away, width) => Math.exp(-Math.LN2 * (2 * away / width) ** 2),
+]
+/** No shape is the true one, so residuals count for less than noise alone would make them: part of the log-likelihood. */
+const TEMPER = 0.5
+/** Part of a cycle that may be missing from the last one. */
+const CYCLE_SLACK = 0.3
 /** Shifts of the crests tried against the phase of the beat, in humps. */
 const SHIFTS = [-0.1, -0.05, 0, 0.05, 0.1]
 const BINS_PER_HUMP = 16
@@ -26,8 +35,8 @@ const TURNED_FITS = 0.7
 const TURNED_SWINGS = 3
 
 /**
- * Lays the engine cycles over each other and fits one hump shape (a raised cosine) with a height for each place and an offset, by
- * least squares, choosing width and shift by the smallest residual.
+ * Lays the engine cycles over each other and fits one hump shape with a height for each place and an offset, by least squares. Width,
+ * shift and shape are those of the smallest residual, averaged with others about as good.
  */
 export function humpHeights({ values, step }: EvenTrace, { humpsPerSecond, drift, phase }: Rhythm, cylinders: number): Heights {
   const flat = withoutTrend(values)
@@ -44,19 +53,22 @@ export function humpHeights({ values, step }: EvenTrace, { humpsPerSecond, drift
     counts[bin]!++
   }
   const humps = hump(flat.length - 1) - hump(0)
-  const cycles = Math.floor(humps / cylinders + 0.1)
+  const cycles = Math.floor(humps / cylinders + CYCLE_SLACK)
   const noise = scatterOf(sums, squares, counts)
   let best: Fit | null = null
   const turned = medianOf(values) < -TURNED_SWINGS * swing(flat)
   for (const sign of turned ? ([-1, 1] as const) : ([1, -1] as const)) {
-    let fit: Fit | null = null
-    for (const halfWidth of HALF_WIDTHS) {
-      for (const shift of SHIFTS) {
-        // the beat's crests are the troughs of a turned trace
-        const next = fitShape(sums, counts, cylinders, halfWidth, sign === 1 ? shift : shift + 0.5, sign, noise)
-        if (next && next.upright && (!fit || next.residual < fit.residual)) fit = next
+    const fits: Fit[] = []
+    for (const shape of SHAPES) {
+      for (const width of WIDTHS) {
+        for (const shift of SHIFTS) {
+          // the beat's crests are the troughs of a turned trace
+          const next = fitShape(sums, counts, cylinders, (away) => shape(away, width), sign === 1 ? shift : shift + 0.5, sign, noise)
+          if (next?.upright) fits.push(next)
+        }
       }
     }
+    const fit = together(fits, noise, bins - cylinders - 1)
     if (fit && (!best || fit.residual < TURNED_FITS * best.residual)) best = fit
   }
   const firstHump = Math.ceil(hump(0) - 0.5)
@@ -72,6 +84,23 @@ interface Fit {
   readonly residual: number
 }
 
+/** The mean of all fits by how well they fit, heights on one scale; how the good ones differ widens the scatter. */
+function together(fits: readonly Fit[], noise: number, freedom: number): Fit | null {
+  const best = fits.reduce<Fit | null>((found, each) => (!found || each.residual < found.residual ? each : found), null)
+  if (!best) return null
+  const variance = Math.max(noise * noise, best.residual / freedom, 1e-12)
+  const weights = fits.map(({ residual }) => Math.exp((-TEMPER * (residual - best.residual)) / (2 * variance)))
+  const total = weights.reduce((sum, weight) => sum + weight, 0)
+  const scale = ({ heights }: Fit): number => heights.reduce((sum, height) => sum + height, 0) / heights.length
+  const mean = (of: (fit: Fit) => number): number => fits.reduce((sum, fit, index) => sum + weights[index]! * of(fit), 0) / total
+  const heights = best.heights.map((_, place) => mean((fit) => fit.heights[place]! / scale(fit)))
+  return {
+    ...best,
+    heights,
+    scatters: best.scatters.map((scatter, place) => Math.hypot(scatter / scale(best), Math.sqrt(mean((fit) => (fit.heights[place]! / scale(fit) - heights[place]!) ** 2)))),
+  }
+}
+
 /** Standard deviation of one point about its bin: noise and what changes from cycle to cycle. */
 function scatterOf(sums: Float64Array, squares: Float64Array, counts: Float64Array): number {
   let within = 0
@@ -84,7 +113,7 @@ function scatterOf(sums: Float64Array, squares: Float64Array, counts: Float64Arr
   return freedom > 0 ? Math.sqrt(Math.max(0, within / freedom)) : 0
 }
 
-function fitShape(sums: Float64Array, counts: Float64Array, cylinders: number, halfWidth: number, shift: number, sign: 1 | -1, noise: number): Fit | null {
+function fitShape(sums: Float64Array, counts: Float64Array, cylinders: number, shape: (away: number) => number, shift: number, sign: 1 | -1, noise: number): Fit | null {
   const size = cylinders + 1
   const normal = Array.from({ length: size }, () => new Float64Array(size))
   const right = new Float64Array(size)
@@ -96,7 +125,7 @@ function fitShape(sums: Float64Array, counts: Float64Array, cylinders: number, h
     for (let place = 0; place < cylinders; place++) {
       let away = at - place - shift
       away -= cylinders * Math.round(away / cylinders)
-      row[place] = Math.abs(away) < halfWidth ? (sign * (1 + Math.cos((Math.PI * away) / halfWidth))) / 2 : 0
+      row[place] = sign * shape(away)
     }
     row[cylinders] = 1
     predict.push(Float64Array.from(row))
@@ -111,9 +140,9 @@ function fitShape(sums: Float64Array, counts: Float64Array, cylinders: number, h
   let line = 0
   for (let bin = 0; bin < sums.length; bin++) {
     if (counts[bin] === 0) continue
-    const shape = predict[line++]!
+    const expected = predict[line++]!
     let fitted = 0
-    for (let i = 0; i < size; i++) fitted += solution.x[i]! * shape[i]!
+    for (let i = 0; i < size; i++) fitted += solution.x[i]! * expected[i]!
     residual += counts[bin]! * (sums[bin]! / counts[bin]! - fitted) ** 2
   }
   const heights = Array.from(solution.x.subarray(0, cylinders))

@@ -1,18 +1,21 @@
-import { findRhythm } from './rhythm.ts'
+import { findRhythm, type Rhythm } from './rhythm.ts'
 import { type EvenTrace, medianOf, part, swing, thin, withoutTrend } from './resample.ts'
 
 /** Longest stretch analysed, s: speed drifts too far beyond. */
 const LONGEST_S = 10
-/** A stretch is judged in windows of this many seconds: a few strokes at any starter speed. */
+/** A stretch is judged in windows of a few strokes at any starter speed, s: longer where strokes are few. */
 const WINDOW_S = 0.4
+const WINDOW_S_CYLINDERS = 1.6
 /** A window belongs to the cranking while its level is within so many typical swings of the middle of the cranking. */
 const LEVEL_SWINGS = 4
 /** The first run of so many windows is the cranking. */
 const LEAST_WINDOWS = 3
 /** A window that swings less than this part of the liveliest ones is not cranking. */
 const LEAST_SWING = 0.3
-/** The inrush of the starter, s; from memory. */
-const INRUSH_S = 0.35
+/** The inrush of a starter is over within a second (from memory); it stands out by so many swings, and has a tail. */
+const SURGE_S = 1
+const SURGE_SWINGS = 3
+const SURGE_TAIL_S = 0.1
 /** The beat quickens by this factor when the engine fires, and the swing that is left when it runs away from the starter. */
 const QUICKENS = 1.4
 const STILL_SWINGS = 0.08
@@ -32,8 +35,9 @@ interface Window {
  * clamp does not matter: a surge before it is cut off, and so is dead current after the key is let go. A level that falls away
  * while the trace goes on swinging, or a beat that quickens, means that the engine fired.
  */
-export function steadyCranking(trace: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
-  const windows = windowsOf(trace)
+export function steadyCranking(whole: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
+  const trace = withoutSurge(whole)
+  const windows = windowsOf(trace, Math.max(WINDOW_S, WINDOW_S_CYLINDERS / cylinders))
   if (windows.length < 2) return { flaw: 'too-short' }
   const liveliest = medianOf(Float64Array.from(windows.map((window) => window.swing).sort((a, b) => b - a).slice(0, Math.ceil(windows.length / 2))))
   if (!(liveliest > 0)) return { flaw: null, trace }
@@ -50,7 +54,7 @@ export function steadyCranking(trace: EvenTrace, cylinders: number, knownRpm: nu
   // a window that holds the turn of the key swings more than the cranking beside it
   while (first < last && windows[first]!.swing > 1.6 * own) first++
   while (last > first && windows[last]!.swing > 1.6 * own) last--
-  const begin = windows[first]!.from + surgePoints(trace, windows[first]!, own)
+  const begin = windows[first]!.from
   const stretch = part(trace, begin, Math.min(windows[last]!.to, begin + Math.floor(LONGEST_S / trace.step)))
   if (stretch.values.length < 16) return { flaw: 'too-short' }
   return quickens(stretch, cylinders, knownRpm) ? { flaw: 'engine-firing' } : { flaw: null, trace: stretch }
@@ -70,8 +74,8 @@ function runsOf(windows: readonly Window[], liveliest: number): { from: number; 
   return runs
 }
 
-function windowsOf(trace: EvenTrace): Window[] {
-  const size = Math.max(8, Math.round(WINDOW_S / trace.step))
+function windowsOf(trace: EvenTrace, seconds: number): Window[] {
+  const size = Math.max(8, Math.round(seconds / trace.step))
   const windows: Window[] = []
   for (let from = 0; from + size <= trace.values.length; from += size) {
     const to = from + 2 * size > trace.values.length ? trace.values.length : from + size
@@ -81,19 +85,28 @@ function windowsOf(trace: EvenTrace): Window[] {
   return windows
 }
 
-/** Points of the first window that still belong to the surge: up to where the current first comes down to the typical level. */
-function surgePoints(trace: EvenTrace, { from, to, level }: Window, own: number): number {
-  const high = level + 3 * own
+/**
+ * Cuts off the surge with which a starter begins: what stands out of the later part of the trace within the first second, and a
+ * tenth of a second more for its tail.
+ */
+function withoutSurge(trace: EvenTrace): EvenTrace {
+  const count = trace.values.length
+  const later = trace.values.subarray(Math.floor(0.4 * count))
+  const usual = swing(withoutTrend(later))
+  const high = medianOf(later) + SURGE_SWINGS * usual
+  const first = Math.min(Math.floor(0.35 * count), Math.floor(SURGE_S / trace.step))
   let cut = 0
-  for (let i = from; i < to; i++) if (trace.values[i]! > high) cut = i - from + 1
-  // a surge has a tail below what stands out
-  return cut === 0 ? 0 : cut + Math.round((INRUSH_S / 2) / trace.step)
+  for (let i = 0; i < first; i++) if (trace.values[i]! > high) cut = i + 1
+  return cut === 0 ? trace : part(trace, cut + Math.round(SURGE_TAIL_S / trace.step), count)
 }
 
 /** Whether the beat of the last third is much quicker than that of the first. */
 function quickens(stretch: EvenTrace, cylinders: number, knownRpm: number | undefined): boolean {
   const third = Math.floor(stretch.values.length / 3)
-  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 1))
+  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 2))
   if (!before || !after || before.explained < 0.35 || after.explained < 0.35 || knownRpm !== undefined) return false
-  return after.humpsPerSecond > QUICKENS * before.humpsPerSecond
+  // the beat in the middle of each third; a third that does not hold two engine cycles has no beat to speak of
+  const seconds = third * stretch.step
+  const beat = ({ humpsPerSecond, drift: change }: Rhythm): number => humpsPerSecond + (change * seconds) / 2
+  return beat(before) * seconds >= 2 * cylinders && beat(after) > QUICKENS * beat(before)
 }
