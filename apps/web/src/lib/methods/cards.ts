@@ -1,8 +1,15 @@
 import type { MethodCard, MethodName } from '#lib/words/en/methods.ts'
+import type { Language } from '#lib/words/text.svelte.ts'
 
-/** The card of a test, fetched when first opened (the service worker keeps it). English for now: the cards name their language. */
-export async function cardOf(test: string): Promise<{ readonly card: MethodCard; readonly language: 'en' }> {
-  const { methods } = await import('#lib/words/en/methods.ts')
-  const name: MethodName = test === 'snap' ? 'running' : test in methods ? (test as MethodName) : 'observation'
-  return { card: methods[name], language: 'en' }
+const cards: Record<Language, () => Promise<Readonly<Record<MethodName, MethodCard>>>> = {
+  en: () => import('#lib/words/en/methods.ts').then(({ methods }) => methods),
+  de: () => import('#lib/words/de/methods.ts').then(({ methods }) => methods),
+  es: () => import('#lib/words/es/methods.ts').then(({ methods }) => methods),
+}
+
+/** The card of a test, fetched when first opened; the service worker has it, so it opens without network too. */
+export async function cardOf(test: string, language: Language): Promise<MethodCard> {
+  const methods = await cards[language]()
+  const name = test === 'snap' ? 'running' : test
+  return name in methods ? methods[name as MethodName] : methods.observation
 }
