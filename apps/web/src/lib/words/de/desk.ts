@@ -7,6 +7,7 @@ export const desk: Words['desk'] = {
   nobody: 'niemand genannt',
   unknown: 'nicht bekannt',
   none: 'keine',
+  optional: 'freiwillig',
 
   signIn: 'Anmelden',
   signInWhat: 'Das gemeinsame Gedächtnis und die zweite Meinung Ihrer Werkstätten.',
@@ -52,6 +53,7 @@ export const desk: Words['desk'] = {
   foundNoneWhat: 'Versuchen Sie einen Teil des Kennzeichens, den Auftragscode, den Namen oder die letzten Ziffern der Telefonnummer.',
   where: 'Wo es steht',
   waitsFor: 'Wartet auf',
+  howItStands: 'Wie es steht',
   sinceHead: 'Seit',
   promised: 'Versprochen',
   promisedBy: (person) => `von ${person}`,

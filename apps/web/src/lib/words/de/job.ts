@@ -134,6 +134,7 @@ export const job: Words['job'] = {
     'engine-event': 'Motor',
     'same-engine': 'derselbe Motor wie ein anderer Eintrag',
   },
+  atCylinders: (numbers) => (numbers.length === 1 ? `Zylinder ${numbers[0]}` : `Zylinder ${numbers.slice(0, -1).join(', ')} und ${numbers.at(-1)}`),
   beliefMoved: 'Wie sich die Einschätzung mit jedem Messwert änderte',
   faultAt: (cylinder) => `Fehler an ${cylinder}`,
   gasketAt: (a, b) => `Dichtung ${a} zu ${b}`,

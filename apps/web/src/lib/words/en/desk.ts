@@ -6,6 +6,7 @@ export const desk = {
   nobody: 'nobody named',
   unknown: 'not known',
   none: 'none',
+  optional: 'optional',
 
   signIn: 'Sign in',
   signInWhat: 'The shared record and second opinion of your garages.',
@@ -51,6 +52,7 @@ export const desk = {
   foundNoneWhat: 'Try part of the plate, the job code, the name or the last digits of the phone number.',
   where: 'Where it is',
   waitsFor: 'Waits for',
+  howItStands: 'How it stands',
   sinceHead: 'Since',
   promised: 'Promised',
   promisedBy: (person: string) => `by ${person}`,

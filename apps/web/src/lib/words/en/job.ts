@@ -133,6 +133,7 @@ export const job = {
     'engine-event': 'engine',
     'same-engine': 'the same engine as another record',
   } as Readonly<Record<string, string>>,
+  atCylinders: (numbers: readonly number[]) => (numbers.length === 1 ? `cylinder ${numbers[0]}` : `cylinders ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`),
   beliefMoved: 'How belief moved with each reading',
   faultAt: (cylinder: number) => `fault at ${cylinder}`,
   gasketAt: (a: number, b: number) => `gasket ${a} to ${b}`,

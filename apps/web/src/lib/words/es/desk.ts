@@ -7,6 +7,7 @@ export const desk: Words['desk'] = {
   nobody: 'nadie indicado',
   unknown: 'no se sabe',
   none: 'ninguno',
+  optional: 'opcional',
 
   signIn: 'Entrar',
   signInWhat: 'La memoria común y la segunda opinión de sus talleres.',
@@ -52,6 +53,7 @@ export const desk: Words['desk'] = {
   foundNoneWhat: 'Pruebe con parte de la matrícula, el código, el nombre o las últimas cifras del teléfono.',
   where: 'Dónde está',
   waitsFor: 'Espera',
+  howItStands: 'Cómo está',
   sinceHead: 'Desde',
   promised: 'Prometido',
   promisedBy: (person) => `por ${person}`,

@@ -134,6 +134,7 @@ export const job: Words['job'] = {
     'engine-event': 'motor',
     'same-engine': 'el mismo motor que otro registro',
   },
+  atCylinders: (numbers) => (numbers.length === 1 ? `cilindro ${numbers[0]}` : `cilindros ${numbers.slice(0, -1).join(', ')} y ${numbers.at(-1)}`),
   beliefMoved: 'Cómo cambió la opinión con cada lectura',
   faultAt: (cylinder) => `fallo en ${cylinder}`,
   gasketAt: (a, b) => `junta ${a} a ${b}`,
