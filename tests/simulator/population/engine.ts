@@ -85,17 +85,22 @@ export function drawEngine(random: Random, world: World): Engine {
       return {
         number,
         clearanceScale: skim * (1 + random.normal(0, world.sisterClearanceSd)),
-        soundRingsMm2: random.lognormal(level, world.sisterRingLogSd),
+        soundRingsMm2: scattered(random, level, world.sisterRingLogSd),
         soundExhaustMm2: drawSpread(random, world.soundValveMm2),
         soundIntakeMm2: drawSpread(random, world.soundValveMm2),
         soundRingsOilLeaves: flat ? (1 + leaves) / 2 : leaves,
-        heldRings: random.lognormal(1, world.heldAgainstCrankingLogSd.rings),
-        heldOthers: random.lognormal(1, world.heldAgainstCrankingLogSd.others),
+        heldRings: scattered(random, 1, world.heldAgainstCrankingLogSd.rings),
+        heldOthers: scattered(random, 1, world.heldAgainstCrankingLogSd.others),
         faults: found.own.get(number) ?? [],
         ignitionFault: random.chance(world.ignitionFault),
       }
     }),
   }
+}
+
+/** Scatter between sound cylinders, cut at two standard deviations: what lies further out would be called worn at strip-down. */
+function scattered(random: Random, median: number, logSd: number): number {
+  return median * Math.exp(logSd * Math.min(2, Math.max(-2, random.normal(0, 1))))
 }
 
 function drawHistory(random: Random): History {
