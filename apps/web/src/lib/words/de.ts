@@ -10,5 +10,6 @@ import { job } from './de/job.ts'
 import { quote } from './de/quote.ts'
 import { office } from './de/office.ts'
 import { settings } from './de/settings.ts'
+import { setup } from './de/setup.ts'
 
-export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings }
+export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }

@@ -9,6 +9,7 @@ import { job } from './en/job.ts'
 import { quote } from './en/quote.ts'
 import { office } from './en/office.ts'
 import { settings } from './en/settings.ts'
+import { setup } from './en/setup.ts'
 
 /** English, the pattern of every other dictionary: one file for each part of the interface. */
-export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings }
+export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }

@@ -10,5 +10,6 @@ import { job } from './es/job.ts'
 import { quote } from './es/quote.ts'
 import { office } from './es/office.ts'
 import { settings } from './es/settings.ts'
+import { setup } from './es/setup.ts'
 
-export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings }
+export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }

@@ -1,6 +1,6 @@
-import type { en } from '../en.ts'
+import type { Words } from '../text.svelte.ts'
 
-export const setup: (typeof en)['setup'] = {
+export const setup: Words['setup'] = {
   owner: 'Inhaber werden',
   ownerWhat: 'Sie haben den Einmal-Link dieser Installation geöffnet. Die Person, die Sie hier eintragen, ist Inhaber der Kette: Betriebe, Leute und alles Weitere richtet der Inhaber ein.',
   back: 'Ein neues Passwort',

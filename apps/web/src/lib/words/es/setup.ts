@@ -1,6 +1,6 @@
-import type { en } from '../en.ts'
+import type { Words } from '../text.svelte.ts'
 
-export const setup: (typeof en)['setup'] = {
+export const setup: Words['setup'] = {
   owner: 'Ser el propietario',
   ownerWhat: 'Ha abierto el enlace de un solo uso de esta instalación. La persona que introduzca aquí es propietaria de la cadena: talleres, personas y todo lo demás los organiza el propietario.',
   back: 'Una contraseña nueva',

@@ -1,0 +1,20 @@
+/** The first owner's page, the way back in, and the second factor. */
+export const setup = {
+  owner: 'Become the owner',
+  ownerWhat: 'You opened the one-time link of this install. The person you enter here owns the chain: garages, people and all else are set up by the owner.',
+  back: 'A new password',
+  backWhat: 'You opened a one-time link made on the server. All earlier sign-ins of yours end, and your second factor with them.',
+  name: 'Your name',
+  newPassword: 'New password, at least 12 characters',
+  begin: 'Begin',
+  noLink: 'This page is opened by the link that the server prints. The link is missing or was cut short.',
+  usedLink: 'This link was used already, or a day has passed. Start the server again, or make a new one on its console.',
+  factor: 'Second factor',
+  factorWhat: 'Managers and owners sign in with a code from an authenticator as well. Until it is set up, your role sleeps.',
+  scan: 'Scan this with the authenticator, or type the key, then enter the code that it shows.',
+  key: 'Key',
+  code: 'Code of six digits',
+  keepFactor: 'Keep it',
+  wrongCode: 'That is not the present code. Is the clock of the authenticator right?',
+  factorStands: 'A second factor is set up already.',
+}
