@@ -25,6 +25,8 @@ describe('customers', () => {
     expect((await desk().patch(`/v1/customers/${made.body.id}`, 1, { name: 'x' })).status).toBe(412)
     expect((await desk().patch(`/v1/customers/${made.body.id}`, undefined, { name: 'x' })).status).toBe(428)
     expect((await desk().get(`/v1/customers/${made.body.id}`)).body).toEqual(edited.body)
+    const events = await service.database.prisma.outboxEvent.findMany({ where: { kind: 'customer.changed' } })
+    expect(events.map(({ body }) => body)).toEqual([{ customer: made.body.id }, { customer: made.body.id }])
   })
   test('found by parts of the name or digits of the phone', async () => {
     await desk().post(path(), { name: 'Jon O’Hara 100%', phone: '555/0199' })

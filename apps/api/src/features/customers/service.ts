@@ -5,6 +5,7 @@ import { demand } from '../../access/door.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
 import { decodeCursor, toPage, type Page } from '../../platform/http/cursor.ts'
 import { demandChanged, demandVersion } from '../../platform/http/etag.ts'
+import { emit } from '../../platform/live/outbox.ts'
 import { problem } from '../../platform/problems/problem.ts'
 import { demandGarage } from '../garages/service.ts'
 import { phoneDigits } from './phone-digits.ts'
@@ -34,7 +35,9 @@ export async function readCustomer(database: Database, actor: Actor, id: string)
 /** Makes a customer of a garage, within the transaction of what needs him (book-in makes him along the way). */
 export async function makeCustomer(tx: Transaction, actor: Actor, garage: string, customer: NewCustomer): Promise<CustomerRow> {
   await demandGarage(tx, actor, 'customers.write', garage)
-  return insertCustomer(tx, garage, { ...customer, phoneDigits: phoneDigits(customer.phone) })
+  const row = await insertCustomer(tx, garage, { ...customer, phoneDigits: phoneDigits(customer.phone) })
+  await tell(tx, row)
+  return row
 }
 
 export async function editCustomer(database: Database, actor: Actor, id: string, version: number, edit: CustomerEdit): Promise<Customer> {
@@ -43,7 +46,9 @@ export async function editCustomer(database: Database, actor: Actor, id: string,
     demandVersion(present.version, version)
     if (present.erasedAt !== null) throw problem('conflict', 'This customer was erased; book a new one.')
     const digits = edit.phone === undefined ? {} : { phoneDigits: phoneDigits(edit.phone) }
-    return shownCustomer(demandChanged(await updateCustomer(tx, id, version, { ...edit, ...digits })))
+    const row = demandChanged(await updateCustomer(tx, id, version, { ...edit, ...digits }))
+    await tell(tx, row)
+    return shownCustomer(row)
   })
 }
 
@@ -60,6 +65,7 @@ export async function eraseCustomer(database: Database, actor: Actor, id: string
     const nothing = { name: 'erased', phone: null, phoneDigits: null, email: null, address: null, note: null, erasedAt: new Date() }
     const row = demandChanged(await updateCustomer(tx, id, present.version, nothing))
     await audit(tx, actor, present.garageId, 'customer.erased', { customer: id })
+    await tell(tx, row)
     return shownCustomer(row)
   })
 }
@@ -74,6 +80,10 @@ export async function demandCustomer(tx: Transaction, actor: Actor, action: Acti
   demand(actor, action, { garage: row?.garageId, bay })
   if (row === null) throw problem('not-found')
   return row
+}
+
+async function tell(tx: Transaction, { id, garageId }: CustomerRow): Promise<void> {
+  await emit(tx, { kind: 'customer.changed', garageId, body: { customer: id } })
 }
 
 /** A customer as the API shows him. */

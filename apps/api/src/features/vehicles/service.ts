@@ -4,6 +4,7 @@ import { demand } from '../../access/door.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
 import { decodeCursor, toPage, type Page } from '../../platform/http/cursor.ts'
 import { demandChanged, demandVersion } from '../../platform/http/etag.ts'
+import { emit } from '../../platform/live/outbox.ts'
 import { badField, problem } from '../../platform/problems/problem.ts'
 import { demandCustomer } from '../customers/service.ts'
 import { demandGarage } from '../garages/service.ts'
@@ -34,7 +35,9 @@ export async function makeVehicle(tx: Transaction, actor: Actor, garage: string,
   await demandGarage(tx, actor, 'vehicles.write', garage)
   const { customer, ...fields } = vehicle
   await demandOwner(tx, actor, garage, customer)
-  return insertVehicle(tx, { garageId: garage, customerId: customer, ...fields, plateKey: plateKey(fields.plate) })
+  const row = await insertVehicle(tx, { garageId: garage, customerId: customer, ...fields, plateKey: plateKey(fields.plate) })
+  await tell(tx, row)
+  return row
 }
 
 /** Edits a vehicle, or gives it to another customer of its garage. */
@@ -48,6 +51,7 @@ export async function editVehicle(database: Database, actor: Actor, id: string, 
       ...(customer === undefined ? {} : { customerId: customer }),
       ...(edit.plate === undefined ? {} : { plateKey: plateKey(edit.plate) }),
     }))
+    await tell(tx, row)
     return shownVehicle({ ...row, engine: present.engine })
   })
 }
@@ -70,6 +74,10 @@ export async function demandVehicle(tx: Transaction, actor: Actor, action: Actio
   demand(actor, action, { garage: row?.garageId, bay })
   if (row === null) throw problem('not-found')
   return row
+}
+
+async function tell(tx: Transaction, { id, garageId }: Pick<VehicleRow, 'id' | 'garageId'>): Promise<void> {
+  await emit(tx, { kind: 'customer.changed', garageId, body: { vehicle: id } })
 }
 
 /** A vehicle as the API shows it. */

@@ -1,10 +1,9 @@
 import type { Actor, Deputy, NewDeputy } from '@evenbore/contract'
 import { personOf } from '../../../access/actors.ts'
-import { audit } from '../../../access/audit.ts'
 import { demand } from '../../../access/door.ts'
 import type { Database, Transaction } from '../../../platform/database/database.ts'
 import { badField, problem } from '../../../platform/problems/problem.ts'
-import { demandGarage } from '../../garages/service.ts'
+import { changed, demandGarage } from '../../garages/service.ts'
 import { deputiesOf, deputyById, holds, insertDeputy, names, revokeDeputy, type DeputyRow } from './store.ts'
 
 /** Longer than this is no absence but another manager. */
@@ -29,7 +28,7 @@ export async function nameDeputy(database: Database, actor: Actor, garage: strin
     if (ends <= begins || ends <= new Date()) throw badField('/until', 'a moment later than `from` and than now', until)
     if (ends.getTime() - begins.getTime() > MOST_DAYS * 86_400_000) throw badField('/until', `at most ${MOST_DAYS} days after it begins`, until)
     const row = await insertDeputy(tx, { garageId: garage, managerId: principal, deputyId: deputy, from: begins, until: ends, createdById: personOf(actor) ?? principal })
-    await audit(tx, actor, garage, 'deputy.named', { deputy: row.id, manager: principal, person: deputy })
+    await changed(tx, actor, garage, 'deputy.named', { deputy: row.id, manager: principal, person: deputy })
     return one(tx, row)
   })
 }
@@ -42,7 +41,7 @@ export async function endDeputy(database: Database, actor: Actor, id: string): P
     if (present === null) throw problem('not-found')
     if (present.revokedAt !== null) return one(tx, present)
     const row = await revokeDeputy(tx, id)
-    await audit(tx, actor, row.garageId, 'deputy.ended', { deputy: id })
+    await changed(tx, actor, row.garageId, 'deputy.ended', { deputy: id })
     return one(tx, row)
   })
 }
