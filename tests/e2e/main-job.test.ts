@@ -196,7 +196,7 @@ test('the retest is measured on the tablet, compared with its baseline, and pass
 test('the car is handed over with a promise to measure again, and the trail is whole', async () => {
   await desk.getByRole('heading', { name: /^Ready to hand over/ }).waitFor()
   await desk.getByRole('link', { name: 'Hand over' }).click()
-  await desk.getByLabel('Odometer, km (if known)').fill('84 150')
+  await desk.getByLabel('Odometer, km (optional)').fill('84 150')
   await desk.getByRole('button', { name: 'Promise another retest' }).click()
   await desk.getByLabel('Why').fill('head torqued again')
   await desk.getByLabel('At km').fill('84650')
