@@ -80,6 +80,10 @@ describe('relative compression from a cranking current', () => {
     expectHeights({ heights: [1, 0.4, 1, 0.4] }, FOUR)
   })
   it('overlapping humps of an eight are taken apart', () => expectHeights({ heights: [1, 1, 0.6, 1, 1, 1, 0.9, 1], halfWidth: 0.85 }, EIGHT))
+  it('an eight with uneven cylinders is not taken for one turning at half the speed', () => {
+    const found = analyseCurrent(make({ heights: [1, 1, 1, 1, 0.3, 0.8, 1, 1], halfWidth: 0.95, rpm: 228, hz: 400, seconds: 2.4 }), 8, EIGHT)
+    expect(found.flaw === null && found.rpm).toBeGreaterThan(215)
+  })
   it('works on twins, sixes and slow starters', () => {
     expectHeights({ heights: [1, 0.6], halfWidth: 0.4 }, [1, 2])
     expectHeights({ heights: [1, 1, 0.6, 1, 1, 1], halfWidth: 0.8, rpm: 150, seconds: 6 }, [1, 5, 3, 6, 2, 4])
@@ -156,5 +160,6 @@ describe('traces that cannot be used', () => {
     const trace = make({ heights: [1, 1, 1, 1] })
     for (const amps of [trace.amps.map(() => 0), trace.amps.map((_, i) => i / 10)]) expect(flaw({ ...trace, amps })).not.toBeNull()
   })
+  it('a twelve, whose humps lie over each other', () => expect(flaw(make({ heights: Array(12).fill(1) }), 12)).toBe('no-humps'))
   it('one cylinder', () => expect(flaw(make({ heights: [1] }), 1)).toBe('one-cylinder'))
 })

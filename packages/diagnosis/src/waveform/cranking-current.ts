@@ -44,6 +44,8 @@ const POINTS_PER_HUMP = 20
 const HEIGHT_SD = 0.05
 /** A typical height less certain than this part is no evidence. */
 const MOST_SCATTER = 0.35
+/** Beyond this many cylinders the humps lie over each other. */
+const MOST_CYLINDERS = 10
 /** Within this much of a hump, cylinder one's time names it. */
 const NAMES_WITHIN = 0.4
 
@@ -62,12 +64,13 @@ const flawed = (flaw: TraceFlaw): CurrentAnalysis => ({ flaw, ...FLAWS[flaw] })
  * cylinder compresses. The beat is found first (speed may drift), then the engine cycles are laid over each other and the heights
  * of overlapping humps of one common shape are fitted to them. Offset, drift, ripple and noise do not touch the heights.
  *
- * @param cylinders 2 to 16 @param firingOrder names the humps when cylinder one's time is known
+ * @param cylinders 2 to 10 (more: no humps to tell apart) @param firingOrder names the humps when cylinder one's time is known
  * @param knownRpm cranking speed if measured
  * @returns humps in firing order (from cylinder one where it is known), or the flaw of the trace with what to do
  */
 export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrder: readonly number[] | null, knownRpm?: number): CurrentAnalysis {
   if (cylinders < 2) return flawed('one-cylinder')
+  if (cylinders > MOST_CYLINDERS) return flawed('no-humps')
   const { seconds, amps, cylinderOneAt } = trace
   const rate = sampleRate(seconds)
   if (seconds.length < 16 || seconds.at(-1)! - seconds[0]! < 0.5) return flawed('too-short')

@@ -6,6 +6,8 @@ const FASTEST_RPM = 420
 /** Part of the best-folding variance that a rhythm must explain to be in the running. */
 const FOLDS = 0.85
 const BINS_PER_HUMP = 8
+/** Starters turn at 150 to 250 rpm (from memory); the spread is of the logarithm, the weight was set by hand. */
+const USUAL = { rpm: 190, spread: 0.3, weight: 1.5, weightOfOverlapping: 3, overlapFrom: 8 } as const
 
 /** The beat of the compression strokes: humps per second at the start, how fast that changes, and where a hump stands. */
 export interface Rhythm {
@@ -30,7 +32,7 @@ export function rpmAt(humpsPerSecond: number, cylinders: number): number {
 
 /**
  * Finds the beat: among rates whose engine cycle, repeated, explains nearly as much as any does, the one with the most power at
- * the beat itself; then refined together with a steady change of speed.
+ * the beat itself, unusual speeds counting for less; then refined together with a steady change of speed.
  * @param knownRpm cranking speed if somebody measured it: only a quarter either side is searched
  * @param leastCycles engine cycles that must fit into the trace
  */
@@ -45,10 +47,16 @@ export function findRhythm(trace: EvenTrace, cylinders: number, knownRpm: number
   for (let rate = from; rate <= fastest; rate += 0.3 / seconds) rates.push(rate)
   const power = rates.map((rate) => powerAt(flat, trace.step, rate, 0).power)
   const candidates = rates.map((rate, index) => ({ rate, power: power[index]! })).filter(({ power: own }, index) => own >= (power[index - 1] ?? 0) && own >= (power[index + 1] ?? 0))
-    .sort((a, b) => b.power - a.power).slice(0, 12).map((each) => ({ ...each, explained: explainedBy(flat, trace.step, each.rate, 0, cylinders) }))
+    .map((each) => ({ ...each, score: Math.log(each.power + Number.MIN_VALUE) - (knownRpm === undefined ? unusual(rpmAt(each.rate, cylinders), cylinders) : 0) }))
+    .sort((a, b) => b.score - a.score).slice(0, 12).map((each) => ({ ...each, explained: explainedBy(flat, trace.step, each.rate, 0, cylinders) }))
   const most = Math.max(...candidates.map(({ explained }) => explained), 0)
   const best = candidates.find(({ explained }) => explained >= FOLDS * most)
   return best ? refine(flat, trace.step, best.rate, cylinders) : null
+}
+
+/** How unusual a cranking speed is, in units of log-power: overlapping humps of uneven cylinders beat at half their rate as well. */
+function unusual(rpm: number, cylinders: number): number {
+  return (cylinders < USUAL.overlapFrom ? USUAL.weight : USUAL.weightOfOverlapping) * 0.5 * (Math.log(rpm / USUAL.rpm) / USUAL.spread) ** 2
 }
 
 function refine(flat: Float64Array, step: number, rate: number, cylinders: number): Rhythm {
