@@ -15,13 +15,13 @@ export function dueOf(retest: Retest): Retest['dates'][number] | undefined {
 /** When a retest is due, whichever comes first, as people say it. */
 export function dueWords(retest: Retest, words: Words, here: Here): string {
   const due = dueOf(retest)
-  if (!due) return retest.kind === 'release' ? words.desk.beforeHandOver : ''
+  if (!due) return ''
   return [
     due.latest ? words.desk.dueOn(here.date(due.latest)) : '',
     due.odometerKm === null ? '' : words.office.atKm(here.number(due.odometerKm)),
     due.event ? words.office.whenEvent(due.event) : '',
     due.bookedFor ? words.desk.bookedFor(here.when(due.bookedFor)) : '',
-  ].filter(Boolean).join(', ') || (retest.kind === 'release' ? words.desk.beforeHandOver : '')
+  ].filter(Boolean).join(', ')
 }
 
 /** A retest in one line: why, when due or what it came to. */
