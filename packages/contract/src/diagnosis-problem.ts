@@ -29,6 +29,11 @@ export function jsonPointer(path: readonly PropertyKey[]): string {
   return path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')
 }
 
+/** Formats of text by their zod names. */
+const FORMATS: Readonly<Record<string, string>> = {
+  uuid: 'a UUID', guid: 'a UUID', email: 'an e-mail address', url: 'an address (URL)', datetime: 'an instant such as 2026-05-06T10:20:00Z', date: 'a day such as 2026-05-06',
+}
+
 /** What was expected, as a plain phrase, for schemas that do not say it themselves (a zod error map). */
 export function expectedPhrase(issue: z.core.$ZodRawIssue): string | undefined {
   const kinds: Record<string, string> = { object: 'an object', array: 'a list', string: 'text', int: 'a whole number', boolean: 'true or false', null: 'null' }
@@ -48,6 +53,10 @@ export function expectedPhrase(issue: z.core.$ZodRawIssue): string | undefined {
       return Array.isArray(issue.options) ? `one of ${issue.options.map(String).join(', ')}` : 'one of the shapes the contract names'
     case 'unrecognized_keys':
       return 'no such field'
+    case 'invalid_format':
+      return FORMATS[issue.format] ?? (issue.format === 'regex' && typeof issue.pattern === 'string' ? `text of the form ${issue.pattern}` : undefined)
+    case 'not_multiple_of':
+      return `a multiple of ${String(issue.divisor)}`
     default:
       return undefined
   }
