@@ -2,3 +2,4 @@
 export { MODEL_VERSION, evaluate, type EvaluateOptions } from './evaluate.ts'
 export { KNOWLEDGE_VERSION, defaultKnowledge, knowledgeHash, type Knowledge } from './knowledge/knowledge.ts'
 export { compare } from './compare.ts'
+export { calibrate, type Calibration, type Finding } from './learning/calibrate.ts'

@@ -74,9 +74,13 @@ function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge:
   }
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
-  let quiet = (1 - sign.alone) * (1 - (sign.causes[cause] ?? 0))
-  for (const group of GROUPS) if (has(pattern, group)) quiet *= 1 - (sign.groups[group] ?? 0)
-  return e.present ? 1 - quiet : quiet
+  const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...GROUPS.map((group) => (has(pattern, group) ? sign.groups[group] ?? 0 : 0))])
+  return e.present ? shown : 1 - shown
+}
+
+/** Chance that at least one of several independent reasons makes a sign appear, `alone` being that of no reason at all. */
+export function noisyOr(alone: number, chances: readonly number[]): number {
+  return 1 - chances.reduce((quiet, chance) => quiet * (1 - chance), 1 - alone)
 }
 
 function has(pattern: number, group: Group): boolean {
