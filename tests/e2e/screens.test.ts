@@ -114,7 +114,9 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
       await page.screenshot({ path: join(SHOTS, `${name}-${size}-${theme}.png`), fullPage: true })
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), `${name} scrolls sideways at ${SIZES[size].width} px`).toBeLessThanOrEqual(0)
     }
-    const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze()
+    // the other theme has the same elements in other colours
+    const axe = theme === 'light' ? new AxeBuilder({ page }).withTags(RULES) : new AxeBuilder({ page }).withRules(['color-contrast'])
+    const { violations } = await axe.analyze()
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target, failureSummary }) => `${String(target)} ${failureSummary}`).join(' | ')}`), `${name}, ${theme}`).toEqual([])
   }
   await page.emulateMedia({ colorScheme: 'light', media: name.startsWith('print-') ? 'print' : 'screen' })
