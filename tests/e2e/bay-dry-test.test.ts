@@ -1,7 +1,8 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { askedFor, bayScene, digits, keep, readingsOnServer, soon, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { soon } from './parts/soon.ts'
 
 let scene: BayScene
 let browser: Browser
@@ -25,7 +26,7 @@ const values: Record<number, string> = { 1: '155', 2: '160', 3: '140', 4: '145' 
 test('a dry test of four cylinders takes the digits and at most six touches from the open job to the verdict', async () => {
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
   await openTest()
-  await stateConditions(page, (await scene.service.database.prisma.gauge.findUniqueOrThrow({ where: { id: scene.job.gauge } })).name)
+  await stateConditions(page, await gaugeName(scene))
 
   // a second session of the same job: conditions are remembered, and this is what a day is made of
   await page.getByRole('button', { name: 'Change' }).click()

@@ -1,7 +1,8 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { askedFor, bayScene, digits, keep, readingsOnServer, soon, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, asTechnician, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { soon } from './parts/soon.ts'
 
 let scene: BayScene
 let browser: Browser
@@ -16,7 +17,7 @@ beforeAll(async () => {
   page = await context.newPage()
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
   await page.goto(testPage())
-  await stateConditions(page, (await scene.service.database.prisma.gauge.findUniqueOrThrow({ where: { id: scene.job.gauge } })).name)
+  await stateConditions(page, await gaugeName(scene))
   // the worker has the whole app before the network goes
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
 })
@@ -67,8 +68,8 @@ test('with the network cut and the tab killed in mid-entry, everything arrives o
     expect(Date.parse(reading.takenAt)).toBeGreaterThanOrEqual(cutAt - 1000)
     expect(Date.parse(reading.takenAt)).toBeLessThan(Date.parse(reading.receivedAt))
   }
-  const decisions = await scene.service.app.inject({ url: `/v1/jobs/${scene.job.id}/suggestions`, headers: { authorization: `Bearer ${scene.chain.mill.technician.token}` } })
-  expect(decisions.json<{ items: unknown[] }>().items).toHaveLength(1)
+  const decisions = await asTechnician<{ items: unknown[] }>(scene, 'GET', `/v1/jobs/${scene.job.id}/suggestions`)
+  expect(decisions.items).toHaveLength(1)
 })
 
 test('a reading whose answer got lost is sent again and counts once', async () => {
@@ -98,10 +99,9 @@ test('a session closed meanwhile: the late reading is kept by the server, shown,
   await digits(page, '146')
   await keep(page).click()
   await soon(quiet).toContain('1 entry kept here')
-  const asTechnician = { authorization: `Bearer ${scene.chain.mill.technician.token}` }
-  const { items } = (await scene.service.app.inject({ url: `/v1/jobs/${scene.job.id}/sessions`, headers: asTechnician })).json<{ items: { id: string; conditions: object }[] }>()
-  await scene.service.app.inject({ method: 'POST', url: `/v1/sessions/${items[0]!.id}/close`, headers: asTechnician, payload: {} })
-  await scene.service.app.inject({ method: 'POST', url: `/v1/jobs/${scene.job.id}/sessions`, headers: asTechnician, payload: { conditions: items[0]!.conditions } })
+  const { items } = await asTechnician<{ items: { id: string; conditions: object }[] }>(scene, 'GET', `/v1/jobs/${scene.job.id}/sessions`)
+  await asTechnician(scene, 'POST', `/v1/sessions/${items[0]!.id}/close`, {})
+  await asTechnician(scene, 'POST', `/v1/jobs/${scene.job.id}/sessions`, { conditions: items[0]!.conditions })
   await context.setOffline(false)
   await soon(quiet).toContain('1 entry needs your word')
 

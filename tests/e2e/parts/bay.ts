@@ -1,6 +1,5 @@
 import type { StoredReading } from '@evenbore/contract'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { expect } from 'vitest'
 import { TEST_PIN, testChain, testJob, testService, testTablet, type TestChain, type TestJob, type TestService, type TestTablet } from '../../support/index.ts'
 
 /** A garage with a job in the tablet's bay, and the address that serves web and API. */
@@ -15,12 +14,29 @@ export interface BayScene {
 /** Builds the scene: one service, one job in the first bay, one enrolled tablet. */
 export async function bayScene(): Promise<BayScene> {
   const service = await testService()
-  const base = await service.listen()
+  return sceneOn(service, await service.listen())
+}
+
+/** The same scene on a service that runs already. */
+export async function sceneOn(service: TestService, base: string): Promise<BayScene> {
   const chain = await testChain(service)
   const job = await testJob(service, chain.mill)
   const tablet = await testTablet(service, chain.mill)
-  await service.app.inject({ method: 'POST', url: `/v1/jobs/${job.id}/bay`, headers: { authorization: `Bearer ${chain.mill.technician.token}` }, payload: { bay: tablet.bay } })
+  await asTechnician({ base, chain }, 'POST', `/v1/jobs/${job.id}/bay`, { bay: tablet.bay })
   return { service, base, chain, job, tablet }
+}
+
+/** A request in the technician's name, past the browser. */
+export async function asTechnician<Answer>({ base, chain }: Pick<BayScene, 'base' | 'chain'>, method: string, path: string, body?: object): Promise<Answer> {
+  const headers = { authorization: `Bearer ${chain.mill.technician.token}`, ...(body ? { 'content-type': 'application/json' } : {}) }
+  const response = await fetch(base + path, { method, headers, ...(body ? { body: JSON.stringify(body) } : {}) })
+  if (!response.ok) throw new Error(`${method} ${path}: ${response.status} ${await response.text()}`)
+  return (await response.json()) as Answer
+}
+
+/** Name of the job's gauge, as the form of conditions shows it. */
+export async function gaugeName({ service, job }: BayScene): Promise<string> {
+  return (await service.database.prisma.gauge.findUniqueOrThrow({ where: { id: job.gauge } })).name
 }
 
 /** A browser that is this tablet: enrolled, nobody signed in. */
@@ -62,12 +78,8 @@ export async function askedFor(page: Page): Promise<number> {
   return Number(/\d+/.exec((await page.locator('.entry label').textContent()) ?? '')?.[0])
 }
 
-/** Asks until it is so: two cores may be busy with a dozen other tests. */
-export const soon = <Value>(ask: () => Value | Promise<Value>) => expect.poll(ask, { timeout: 60_000, interval: 100 })
-
 /** Every reading the server has for the job, in the order it has them. */
-export async function readingsOnServer({ service, job, chain }: BayScene): Promise<StoredReading[]> {
-  const answer = await service.app.inject({ url: `/v1/jobs/${job.id}/sessions`, headers: { authorization: `Bearer ${chain.mill.technician.token}` } })
-  const sessions = answer.json<{ items: { readings: StoredReading[] }[] }>().items
-  return sessions.flatMap(({ readings }) => readings)
+export async function readingsOnServer(scene: BayScene): Promise<StoredReading[]> {
+  const { items } = await asTechnician<{ items: { readings: StoredReading[] }[] }>(scene, 'GET', `/v1/jobs/${scene.job.id}/sessions`)
+  return items.flatMap(({ readings }) => readings)
 }
