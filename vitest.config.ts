@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config'
 
-const node = { environment: 'node', testTimeout: 20_000, hookTimeout: 60_000 } as const
+const node = { environment: 'node', testTimeout: 60_000, hookTimeout: 120_000 } as const
 /** One PostgreSQL and one migrated template for the whole project; each test file gets a database of its own. */
 const withDatabase = { ...node, globalSetup: ['tests/support/global-postgres.ts'] }
 

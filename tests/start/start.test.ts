@@ -161,7 +161,7 @@ describe('a first start with the demo chain', () => {
     expect((await post(demo.enrolUrl, { enrolmentCode: tablet.enrolmentCode })).status).toBe(201)
     const [app] = demo.apps
     expect((await post(demo.tokenUrl, { grant_type: 'client_credentials', client_id: app.clientId, client_secret: app.clientSecret })).status).toBe(200)
-    await first.says(/the demo chain is complete/, 60_000)
+    await first.says(/the demo chain is complete/, 240_000)
     first.child.kill('SIGINT')
     expect(await first.ended).toBe(0)
 
@@ -176,5 +176,5 @@ describe('a first start with the demo chain', () => {
     second.child.kill('SIGINT')
     await second.ended
     own.remove()
-  }, 120_000)
+  }, 300_000)
 })
