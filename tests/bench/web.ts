@@ -36,10 +36,13 @@ const scene = await sceneOn(service as unknown as TestService, service.address)
 const browser = await startBrowser()
 try {
   const first = await browser.newContext({ viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })
+  first.setDefaultTimeout(120_000)
   const cold = await first.newPage()
   const scripts = countScripts(cold)
   await slow(cold, true)
-  await cold.goto(`${scene.base}/bay`, { waitUntil: 'networkidle' })
+  await cold.goto(`${scene.base}/bay`)
+  await cold.getByRole('heading', { level: 1 }).waitFor()
+  await cold.waitForTimeout(1000)
   const paint = await cold.evaluate(() => new Promise<number>((resolve) => {
     new PerformanceObserver((list) => resolve(list.getEntries().at(-1)!.startTime)).observe({ type: 'largest-contentful-paint', buffered: true })
     setTimeout(() => resolve(NaN), 5000)
@@ -49,6 +52,7 @@ try {
   await first.close()
 
   const context = await tabletBrowser(browser, scene)
+  context.setDefaultTimeout(120_000)
   const page = await context.newPage()
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
   const job = countScripts(page)
