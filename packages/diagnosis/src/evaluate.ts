@@ -3,6 +3,7 @@ import { admit } from './admission/admit.ts'
 import { cautionsFor } from './admission/cautions.ts'
 import type { Admission } from './admission/types.ts'
 import { because } from './explain/because.ts'
+import { turns } from './explain/turns.ts'
 import { CAUSES } from './knowledge/causes.ts'
 import { FAULTS } from './knowledge/faults.ts'
 import { KNOWLEDGE_VERSION, defaultKnowledge, knowledgeHash, type Knowledge } from './knowledge/knowledge.ts'
@@ -41,6 +42,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
   const ranking = options.ranking !== false && !twoStroke
   const ranked = ranking ? nextTests(given, inference) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
   const expected = expectedWindow(admission)
+  const turned = ranking ? turns(given, inference) : undefined
   const traces = currentEvidence(admission).objections
   return {
     model: `${MODEL_VERSION}+knowledge.${KNOWLEDGE_VERSION}+${knowledgeHash(knowledge)}`,
@@ -51,6 +53,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
     engine: CAUSES.map((cause, e) => ({ cause, probability: inference.causes[e]! })),
     leakage: leakageResults(admission),
     because: ranking ? because(given, inference) : [],
+    ...(turned === undefined ? {} : { turns: turned }),
     next: ranked.next,
     enough: ranked.enough,
     repairs: twoStroke ? [] : repairs(inference, sizeOf(admission)),

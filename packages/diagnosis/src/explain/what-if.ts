@@ -27,10 +27,12 @@ export function changed(inference: Inference, change: (c: CylinderEvidence, i: n
   })
   const flags = engine === inference.evidence.engine ? inference.flags : weighFlags(engine, space.knowledge, inference.evidence.engine)
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
+  const owns = new Map<number, Float64Array>()
   return (target) => {
     if (target.kind === 'cause') return causesOf(sums, flags, space)[target.cause]!
     if (target.kind === 'bridge') return bridgeOf(sums, target.gasket, target.pair, space)
-    const own = ownWeights(emissions[target.cylinder]!, aroundOf(sums, target.cylinder, space), space)
+    let own = owns.get(target.cylinder)
+    if (own === undefined) owns.set(target.cylinder, (own = ownWeights(emissions[target.cylinder]!, aroundOf(sums, target.cylinder, space), space)))
     return own[target.fault]! / own.reduce((sum, w) => sum + w, 0)
   }
 }
