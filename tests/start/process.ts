@@ -1,4 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process'
+import { spawn, spawnSync, type ChildProcess } from 'node:child_process'
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
@@ -59,4 +59,17 @@ export function lives(pid: number): boolean {
   } catch {
     return false
   }
+}
+
+/**
+ * How long this machine takes just now for a process of Node that does nothing, in milliseconds (about 40 on an idle machine of two
+ * cores): starts are held to multiples of it, since tests run beside each other.
+ */
+export function emptyProcessMs(): number {
+  const times = Array.from({ length: 3 }, () => {
+    const before = Date.now()
+    spawnSync(join(ROOT, 'node_modules', '.bin', 'node'), ['-e', '0'])
+    return Date.now() - before
+  })
+  return times.sort((a, b) => a - b)[1] ?? 0
 }
