@@ -40,7 +40,7 @@ function traits(
     loss: { median, spread, sign: more.sign ?? 1 },
     leaks: more.leaks ?? true,
     sealedByOil: more.sealedByOil ?? NO_SEAL,
-    silent: more.silent ?? 0.03,
+    silent: more.silent ?? 0.02,
     stopsWithSlackRockers: more.stopsWithSlackRockers ?? 0,
   }
 }

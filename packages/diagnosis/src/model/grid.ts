@@ -150,7 +150,7 @@ function layColumns(
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
     return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
   }
-  const { sisters, repeatability } = knowledge.noise
+  const { repeatability } = knowledge.noise
   const steps = classes.map((kind) => LEVEL_STEP * Math.hypot(Math.sqrt(kind.sisterVariance), repeatability.value) / Math.sqrt(read.length) / refine)
   const deepest = Math.max(0, ...knowledge.wornEvenly.losses.value)
   const widest = Math.max(...causes.map((c) => Math.hypot(c.spread, evidence.expected.spread)))
