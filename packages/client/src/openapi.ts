@@ -3366,7 +3366,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -3568,7 +3574,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -3716,7 +3728,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -3864,7 +3882,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4038,7 +4062,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4327,7 +4357,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4421,7 +4454,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4566,7 +4605,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4660,7 +4702,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -4748,7 +4796,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path?: never;
                 cookie?: never;
             };
@@ -4836,7 +4887,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -5065,7 +5122,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -5398,7 +5461,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -5492,7 +5558,13 @@ export interface paths {
         patch: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -5871,7 +5943,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -5964,7 +6039,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -6370,6 +6448,99 @@ export interface components {
             gauge?: components["schemas"]["CaseGaugeInput"];
             leakageTester?: components["schemas"]["LeakageTesterInput"];
         };
+        /**
+         * @example {
+         *       "engine": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8
+         *       },
+         *       "conditions": {
+         *         "engine": "hot",
+         *         "throttle": "open",
+         *         "plugsOut": "all",
+         *         "strokes": 8,
+         *         "batteryVolts": 12.4,
+         *         "altitudeM": 12,
+         *         "airTempC": 18,
+         *         "clearancesSet": true,
+         *         "headTorqued": true
+         *       },
+         *       "gauge": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "leakageTester": {
+         *         "supply": {
+         *           "value": 80,
+         *           "unit": "psi"
+         *         },
+         *         "restrictorMm": 1.016
+         *       },
+         *       "readings": [
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 1,
+         *           "pressure": {
+         *             "value": 155,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 2,
+         *           "pressure": {
+         *             "value": 160,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 3,
+         *           "pressure": {
+         *             "value": 140,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 4,
+         *           "pressure": {
+         *             "value": 145,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "leakage",
+         *           "cylinder": 3,
+         *           "held": {
+         *             "value": 46,
+         *             "unit": "psi"
+         *           },
+         *           "heard": {
+         *             "exhaust": 3,
+         *             "intake": 0
+         *           }
+         *         }
+         *       ]
+         *     }
+         */
         CaseInput: {
             engine: components["schemas"]["EngineDescriptionInput"];
             conditions: components["schemas"]["ConditionsInput"];
@@ -6560,6 +6731,183 @@ export interface components {
             title: string;
             errors: components["schemas"]["FieldErrorInput"][];
         };
+        /**
+         * @example {
+         *       "before": {
+         *         "engine": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8
+         *         },
+         *         "conditions": {
+         *           "engine": "hot",
+         *           "throttle": "open",
+         *           "plugsOut": "all",
+         *           "strokes": 8,
+         *           "batteryVolts": 12.4,
+         *           "altitudeM": 12,
+         *           "airTempC": 18,
+         *           "clearancesSet": true,
+         *           "headTorqued": true
+         *         },
+         *         "gauge": {
+         *           "span": {
+         *             "value": 300,
+         *             "unit": "psi"
+         *           },
+         *           "accuracyClass": 1.6,
+         *           "resolution": {
+         *             "value": 1,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         "leakageTester": {
+         *           "supply": {
+         *             "value": 80,
+         *             "unit": "psi"
+         *           },
+         *           "restrictorMm": 1.016
+         *         },
+         *         "readings": [
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 1,
+         *             "pressure": {
+         *               "value": 155,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 2,
+         *             "pressure": {
+         *               "value": 160,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 3,
+         *             "pressure": {
+         *               "value": 140,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 4,
+         *             "pressure": {
+         *               "value": 145,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "leakage",
+         *             "cylinder": 3,
+         *             "held": {
+         *               "value": 46,
+         *               "unit": "psi"
+         *             },
+         *             "heard": {
+         *               "exhaust": 3,
+         *               "intake": 0
+         *             }
+         *           }
+         *         ]
+         *       },
+         *       "after": {
+         *         "engine": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8
+         *         },
+         *         "conditions": {
+         *           "engine": "hot",
+         *           "throttle": "open",
+         *           "plugsOut": "all",
+         *           "strokes": 8,
+         *           "batteryVolts": 12.4,
+         *           "altitudeM": 12,
+         *           "airTempC": 18,
+         *           "clearancesSet": true,
+         *           "headTorqued": true
+         *         },
+         *         "gauge": {
+         *           "span": {
+         *             "value": 300,
+         *             "unit": "psi"
+         *           },
+         *           "accuracyClass": 1.6,
+         *           "resolution": {
+         *             "value": 1,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         "leakageTester": {
+         *           "supply": {
+         *             "value": 80,
+         *             "unit": "psi"
+         *           },
+         *           "restrictorMm": 1.016
+         *         },
+         *         "readings": [
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 1,
+         *             "pressure": {
+         *               "value": 158,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 2,
+         *             "pressure": {
+         *               "value": 160,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 3,
+         *             "pressure": {
+         *               "value": 157,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 4,
+         *             "pressure": {
+         *               "value": 156,
+         *               "unit": "psi"
+         *             }
+         *           }
+         *         ]
+         *       },
+         *       "work": [
+         *         "head-valves"
+         *       ]
+         *     }
+         */
         ComparisonRequestInput: {
             before: components["schemas"]["CaseInput"];
             after: components["schemas"]["CaseInput"];
@@ -6630,6 +6978,12 @@ export interface components {
             role: components["schemas"]["RoleInput"];
             approvalLimitMinor?: number | null;
         };
+        /**
+         * @example {
+         *       "email": "ada@example.test",
+         *       "password": "five old spanners"
+         *     }
+         */
         SignInInput: {
             /** Format: email */
             email: string;
@@ -6643,9 +6997,19 @@ export interface components {
             expiresInSeconds: number;
             refreshToken?: string;
         };
+        /**
+         * @example {
+         *       "refreshToken": "ebref-example"
+         *     }
+         */
         RefreshInput: {
             refreshToken?: string;
         };
+        /**
+         * @example {
+         *       "enrolmentCode": "QUAY-7T4K"
+         *     }
+         */
         EnrolInput: {
             enrolmentCode: string;
         };
@@ -6671,6 +7035,12 @@ export interface components {
             bay: string;
             tabletToken: string;
         };
+        /**
+         * @example {
+         *       "person": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "pin": "4821"
+         *     }
+         */
         TakeOverInput: {
             /**
              * Format: uuid
@@ -6681,6 +7051,14 @@ export interface components {
             /** @description four to eight digits */
             pin: string;
         };
+        /**
+         * @example {
+         *       "grant_type": "client_credentials",
+         *       "scope": "jobs:read evaluate",
+         *       "client_id": "app-example",
+         *       "client_secret": "ebapp-example"
+         *     }
+         */
         TokenRequestInput: {
             /** @constant */
             grant_type: "client_credentials";
@@ -6695,6 +7073,14 @@ export interface components {
             expires_in: number;
             scope: string;
         };
+        /**
+         * @example {
+         *       "link": "eblink-example",
+         *       "name": "Olga Ownfield",
+         *       "email": "olga@example.test",
+         *       "password": "five old spanners"
+         *     }
+         */
         OwnerSetupInput: {
             link: string;
             name: string;
@@ -6787,6 +7173,12 @@ export interface components {
             enrolledAt: string | null;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "name": "Tablet on the lift"
+         *     }
+         */
         NewTabletInput: {
             /**
              * Format: uuid
@@ -6845,6 +7237,17 @@ export interface components {
             createdAt: string;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Ledger",
+         *       "scopes": [
+         *         "jobs:read"
+         *       ],
+         *       "garages": [
+         *         "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *       ]
+         *     }
+         */
         NewOutsideAppInput: {
             name: string;
             scopes: components["schemas"]["ScopeInput"][];
@@ -6887,6 +7290,23 @@ export interface components {
             leftAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Ned Torkham",
+         *       "email": "ned@example.test",
+         *       "password": "five old spanners",
+         *       "pin": "4821",
+         *       "roles": [
+         *         {
+         *           "garage": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *           "role": "manager",
+         *           "approvalLimitMinor": 150000
+         *         }
+         *       ],
+         *       "locale": "en",
+         *       "pressureUnit": "psi"
+         *     }
+         */
         NewPersonInput: {
             name: string;
             /** Format: email */
@@ -6900,6 +7320,23 @@ export interface components {
             locale?: "en" | "de" | "es";
             pressureUnit?: components["schemas"]["PressureUnitInput"];
         };
+        /**
+         * @example {
+         *       "name": "Ned Torkham",
+         *       "email": "ned@example.test",
+         *       "password": "five old spanners",
+         *       "pin": "4821",
+         *       "roles": [
+         *         {
+         *           "garage": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *           "role": "technician"
+         *         }
+         *       ],
+         *       "locale": "en",
+         *       "pressureUnit": "psi",
+         *       "left": false
+         *     }
+         */
         PersonEditInput: {
             name?: string;
             email?: string | null;
@@ -6912,6 +7349,12 @@ export interface components {
             pressureUnit?: components["schemas"]["PressureUnitInput"] | null;
             left?: boolean;
         };
+        /**
+         * @example {
+         *       "locale": "de",
+         *       "pressureUnit": "bar"
+         *     }
+         */
         MyPreferencesInput: {
             locale?: ("en" | "de" | "es") | null;
             pressureUnit?: components["schemas"]["PressureUnitInput"] | null;
@@ -6945,6 +7388,14 @@ export interface components {
             until: string;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "manager": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "deputy": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "from": "2026-05-06T10:20:00.000Z",
+         *       "until": "2026-05-20T10:20:00.000Z"
+         *     }
+         */
         NewDeputyInput: {
             /**
              * Format: uuid
@@ -7020,6 +7471,21 @@ export interface components {
             toleranceBasisPoints: number;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Quay Street Engines",
+         *       "codeLetter": "Q",
+         *       "timeZone": "Europe/Lisbon",
+         *       "currency": "EUR",
+         *       "pressureUnit": "psi",
+         *       "elevationM": 12,
+         *       "locale": "en",
+         *       "labourRateMinor": 7800,
+         *       "taxBasisPoints": 2300,
+         *       "pricesIncludeTax": false,
+         *       "toleranceBasisPoints": 0
+         *     }
+         */
         NewGarageInput: {
             name: string;
             /** @description first part of the job codes: "K" gives K 27 */
@@ -7046,6 +7512,21 @@ export interface components {
             /** @default 0 */
             toleranceBasisPoints?: number;
         };
+        /**
+         * @example {
+         *       "name": "Quay Street Engines",
+         *       "codeLetter": "Q",
+         *       "timeZone": "Europe/Lisbon",
+         *       "currency": "EUR",
+         *       "pressureUnit": "psi",
+         *       "elevationM": 12,
+         *       "locale": "en",
+         *       "labourRateMinor": 7800,
+         *       "taxBasisPoints": 2300,
+         *       "pricesIncludeTax": false,
+         *       "toleranceBasisPoints": 0
+         *     }
+         */
         GarageEditInput: {
             name?: string;
             /** @description first part of the job codes: "K" gives K 27 */
@@ -7084,10 +7565,23 @@ export interface components {
             closedAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Bay 3",
+         *       "position": 3
+         *     }
+         */
         NewBayInput: {
             name: string;
             position: number;
         };
+        /**
+         * @example {
+         *       "name": "Bay 3",
+         *       "position": 3,
+         *       "closed": false
+         *     }
+         */
         BayEditInput: {
             name?: string;
             position?: number;
@@ -7114,6 +7608,24 @@ export interface components {
             retiredAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "kind": "compression",
+         *       "name": "Screw-in gauge",
+         *       "specification": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "checkDue": "2026-06-20"
+         *     }
+         */
         NewGaugeInput: {
             /** @enum {string} */
             kind: "compression" | "vacuum";
@@ -7129,6 +7641,24 @@ export interface components {
             /** @default null */
             checkDue?: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Screw-in gauge",
+         *       "specification": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "checkDue": "2026-06-20",
+         *       "retired": false
+         *     }
+         */
         GaugeEditInput: {
             name?: string;
             specification?: components["schemas"]["CaseGaugeInput"] | components["schemas"]["LeakageTesterInput"];
@@ -7158,6 +7688,16 @@ export interface components {
             retiredAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "kind": "labour",
+         *       "operation": "head-valves",
+         *       "text": "Head off, valve and seat",
+         *       "minutes": 540,
+         *       "unitPriceMinor": 0,
+         *       "taxBasisPoints": 2300
+         *     }
+         */
         NewCatalogueItemInput: {
             /** @enum {string} */
             kind: "labour" | "part";
@@ -7167,6 +7707,17 @@ export interface components {
             unitPriceMinor: number | null;
             taxBasisPoints: number;
         };
+        /**
+         * @example {
+         *       "kind": "labour",
+         *       "operation": "head-valves",
+         *       "text": "Head off, valve and seat",
+         *       "minutes": 540,
+         *       "unitPriceMinor": 0,
+         *       "taxBasisPoints": 2300,
+         *       "retired": false
+         *     }
+         */
         CatalogueItemEditInput: {
             /** @enum {string} */
             kind?: "labour" | "part";
@@ -7198,6 +7749,15 @@ export interface components {
             erasedAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Ada Wrenford",
+         *       "phone": "+351 555 0142",
+         *       "email": "ada@example.test",
+         *       "address": "3 Hill Steps",
+         *       "note": "Rings after six"
+         *     }
+         */
         NewCustomerInput: {
             name: string;
             /** @default null */
@@ -7209,6 +7769,15 @@ export interface components {
             /** @default null */
             note?: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Ada Wrenford",
+         *       "phone": "+351 555 0142",
+         *       "email": "ada@example.test",
+         *       "address": "3 Hill Steps",
+         *       "note": "Rings after six"
+         *     }
+         */
         CustomerEditInput: {
             name?: string;
             phone?: string | null;
@@ -7247,6 +7816,15 @@ export interface components {
             engine: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "customer": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "plate": "QX 27 NB",
+         *       "description": "grey estate",
+         *       "year": 1974,
+         *       "note": "Choke by hand"
+         *     }
+         */
         NewVehicleInput: {
             /**
              * Format: uuid
@@ -7266,6 +7844,15 @@ export interface components {
             /** @default null */
             note?: string | null;
         };
+        /**
+         * @example {
+         *       "customer": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "plate": "QX 27 NB",
+         *       "description": "grey estate",
+         *       "year": 1974,
+         *       "note": "Choke by hand"
+         *     }
+         */
         VehicleEditInput: {
             /**
              * Format: uuid
@@ -7358,6 +7945,39 @@ export interface components {
             leads: components["schemas"]["LeadPlanInput"] | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Iron four, 1.8",
+         *       "specification": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "basis": {
+         *         "limits": "workshop manual, page 12"
+         *       },
+         *       "leads": {
+         *         "rotor": "clockwise",
+         *         "leadOneAtOClock": 5
+         *       }
+         *     }
+         */
         NewEngineFamilyInput: {
             name: string;
             specification: components["schemas"]["EngineSpecificationInput"];
@@ -7368,6 +7988,39 @@ export interface components {
             /** @default null */
             leads?: components["schemas"]["LeadPlanInput"] | null;
         };
+        /**
+         * @example {
+         *       "name": "Iron four, 1.8",
+         *       "specification": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "basis": {
+         *         "limits": "workshop manual, page 12"
+         *       },
+         *       "leads": {
+         *         "rotor": "clockwise",
+         *         "leadOneAtOClock": 5
+         *       }
+         *     }
+         */
         EngineFamilyEditInput: {
             name?: string;
             specification?: components["schemas"]["EngineSpecificationInput"];
@@ -7416,6 +8069,38 @@ export interface components {
             } | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "family": null,
+         *       "description": "iron four of the grey estate",
+         *       "stampedNumber": "IF-20417",
+         *       "ownValues": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "history": {
+         *         "kmSinceRings": 40000,
+         *         "overheated": false
+         *       }
+         *     }
+         */
         NewEngineInput: {
             /** @default null */
             family?: string | null;
@@ -7427,6 +8112,37 @@ export interface components {
             /** @default {} */
             history?: components["schemas"]["EngineHistoryInput"];
         };
+        /**
+         * @example {
+         *       "description": "iron four of the grey estate",
+         *       "stampedNumber": "IF-20417",
+         *       "ownValues": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "history": {
+         *         "kmSinceRings": 40000,
+         *         "overheated": false
+         *       }
+         *     }
+         */
         EngineEditInput: {
             family?: string | null;
             description?: string;
@@ -7462,6 +8178,13 @@ export interface components {
             until: string | null;
             odometerKm: number | null;
         };
+        /**
+         * @example {
+         *       "vehicle": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "from": "2026-05-06T10:20:00.000Z",
+         *       "odometerKm": 120000
+         *     }
+         */
         NewFittingInput: {
             /**
              * Format: uuid
@@ -7478,6 +8201,11 @@ export interface components {
             /** @default null */
             odometerKm?: number | null;
         };
+        /**
+         * @example {
+         *       "until": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         RemovalInput: {
             /**
              * Format: date-time
@@ -7486,6 +8214,13 @@ export interface components {
              */
             until?: string;
         };
+        /**
+         * @example {
+         *       "kind": "rebuilt",
+         *       "at": "2026-05-06T10:20:00.000Z",
+         *       "text": "New rings and bearings"
+         *     }
+         */
         NewEngineEventInput: {
             /** @enum {string} */
             kind: "rebuilt" | "head-off" | "note";
@@ -7529,6 +8264,12 @@ export interface components {
             code: string | null;
             text: string | null;
         };
+        /**
+         * @example {
+         *       "same": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "reason": "Booked in twice under two plates"
+         *     }
+         */
         SameEngineInput: {
             /**
              * Format: uuid
@@ -7630,6 +8371,13 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "kind": "call",
+         *       "text": "Will think it over",
+         *       "nextAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewContactInput: {
             /** @enum {string} */
             kind: "call" | "message" | "visit" | "note";
@@ -7656,6 +8404,12 @@ export interface components {
             arrivedAt: string | null;
             arrivedBy: components["schemas"]["PersonRefInput"] | null;
         };
+        /**
+         * @example {
+         *       "text": "Exhaust valve, one",
+         *       "expectedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewPartsOrderInput: {
             text: string;
             /** @default null */
@@ -7729,6 +8483,64 @@ export interface components {
             handedOverAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "customer": {
+         *         "name": "Ada Wrenford",
+         *         "phone": "+351 555 0142",
+         *         "email": "ada@example.test",
+         *         "address": "3 Hill Steps",
+         *         "note": "Rings after six"
+         *       },
+         *       "vehicle": {
+         *         "plate": "QX 27 NB",
+         *         "description": "grey estate",
+         *         "year": 1974
+         *       },
+         *       "engine": {
+         *         "description": "iron four",
+         *         "ownValues": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8,
+         *           "limits": {
+         *             "minimum": {
+         *               "value": 120,
+         *               "unit": "psi"
+         *             },
+         *             "spreadPercent": 10
+         *           }
+         *         }
+         *       },
+         *       "complaint": "Shakes at idle, down on power",
+         *       "odometerKm": 182400,
+         *       "priorWork": {
+         *         "headTorqued": true,
+         *         "clearancesSet": false,
+         *         "ringsNew": false,
+         *         "gasketNew": true,
+         *         "valvesGround": false,
+         *         "overheated": false,
+         *         "monthsStored": 3,
+         *         "note": "Gasket done last year"
+         *       },
+         *       "promisedAt": "2026-05-06T10:20:00.000Z",
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "comeBackOf": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "fulfils": [
+         *         "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *       ]
+         *     }
+         */
         NewJobInput: {
             customer: string | components["schemas"]["NewCustomerInput"];
             vehicle: string | {
@@ -7762,21 +8574,67 @@ export interface components {
              */
             fulfils?: string[];
         };
+        /**
+         * @example {
+         *       "complaint": "Shakes at idle",
+         *       "odometerKm": 182410,
+         *       "priorWork": {
+         *         "headTorqued": true,
+         *         "clearancesSet": false,
+         *         "ringsNew": false,
+         *         "gasketNew": true,
+         *         "valvesGround": false,
+         *         "overheated": false,
+         *         "monthsStored": 3,
+         *         "note": "Gasket done last year"
+         *       },
+         *       "promisedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         JobEditInput: {
             complaint?: string;
             odometerKm?: number | null;
             priorWork?: components["schemas"]["PriorWorkInput"];
             promisedAt?: string | null;
         };
+        /**
+         * @example {
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *     }
+         */
         BayPlacementInput: {
             bay: string | null;
         };
+        /**
+         * @example {
+         *       "reason": "Sold as it stands"
+         *     }
+         */
         CancellationInput: {
             reason: string;
         };
+        /**
+         * @example {
+         *       "note": "Even and tight on all four"
+         *     }
+         */
         TestingClosedInput: {
             note?: string;
         };
+        /**
+         * @example {
+         *       "odometerKm": 182420,
+         *       "note": "Mind the first miles",
+         *       "followUps": [
+         *         {
+         *           "reason": "Head torqued after the first 1000 km",
+         *           "latest": "2026-06-20",
+         *           "odometerKm": 183400,
+         *           "event": "first service"
+         *         }
+         *       ]
+         *     }
+         */
         HandOverInput: {
             /** @default null */
             odometerKm?: number | null;
@@ -7886,6 +8744,25 @@ export interface components {
         };
         /** @enum {string} */
         SessionPurposeInput: "test" | "release" | "follow-up";
+        /**
+         * @example {
+         *       "reading": {
+         *         "test": "compression",
+         *         "cylinder": 3,
+         *         "pressure": {
+         *           "value": 140,
+         *           "unit": "psi"
+         *         },
+         *         "firstStroke": {
+         *           "value": 60,
+         *           "unit": "psi"
+         *         },
+         *         "strokeCount": 8,
+         *         "seq": 3
+         *       },
+         *       "takenAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         ReadingPutInput: {
             reading?: components["schemas"]["EnteredReadingInput"];
             /**
@@ -8016,6 +8893,26 @@ export interface components {
             readings: components["schemas"]["StoredReadingInput"][];
             version: number;
         };
+        /**
+         * @example {
+         *       "purpose": "test",
+         *       "conditions": {
+         *         "engine": "hot",
+         *         "throttle": "open",
+         *         "plugsOut": "all",
+         *         "strokes": 8,
+         *         "batteryVolts": 12.4,
+         *         "altitudeM": 12,
+         *         "airTempC": 18,
+         *         "clearancesSet": true,
+         *         "headTorqued": true
+         *       },
+         *       "gauge": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "tester": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "apps": [],
+         *       "openedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewSessionInput: {
             /**
              * Format: uuid
@@ -8072,6 +8969,27 @@ export interface components {
             case: components["schemas"]["CaseInput"];
             evaluation: components["schemas"]["EvaluationInput"];
         };
+        /**
+         * @example {
+         *       "decision": "declined",
+         *       "suggestion": {
+         *         "tests": [
+         *           {
+         *             "test": "leakage",
+         *             "cylinders": [
+         *               3
+         *             ]
+         *           }
+         *         ],
+         *         "bits": 1.1,
+         *         "minutes": 5.5,
+         *         "bitsPerMinute": 0.2,
+         *         "says": "Leakage, listening at every point on cylinder 3."
+         *       },
+         *       "reason": "No air in this bay today",
+         *       "instead": "wet test"
+         *     }
+         */
         NewSuggestionDecisionInput: {
             /** @constant */
             decision: "taken";
@@ -8220,6 +9138,24 @@ export interface components {
             updatedAt: string;
             version: number;
         };
+        /**
+         * @example {
+         *       "lines": [
+         *         {
+         *           "kind": "labour",
+         *           "operation": "head-valves",
+         *           "cylinders": [
+         *             3
+         *           ],
+         *           "text": "Head off, exhaust valve of 3 and its seat",
+         *           "quantity": 8.5,
+         *           "rateMinor": 7800,
+         *           "taxBasisPoints": 2300
+         *         }
+         *       ],
+         *       "note": "Look at the guides when it is off."
+         *     }
+         */
         QuoteDraftPutInput: {
             lines: components["schemas"]["NewQuoteLineInput"][];
             /** @default null */
@@ -8245,12 +9181,27 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "reason": "Nobody else here to ask"
+         *     }
+         */
         ApproveInput: {
             reason?: string;
         };
+        /**
+         * @example {
+         *       "question": "Is it a tight clearance? Check the rockers of 3 first."
+         *     }
+         */
         SendBackInput: {
             question: string;
         };
+        /**
+         * @example {
+         *       "reason": "Not worth it on this engine"
+         *     }
+         */
         RefuseInput: {
             reason: string;
         };
@@ -8296,6 +9247,18 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "kind": "given",
+         *       "personName": "Ada Wrenford",
+         *       "method": "phone",
+         *       "numberCalled": "+351 555 0142",
+         *       "amountMinor": 93204,
+         *       "partsBack": true,
+         *       "note": "Wants the valve to look at",
+         *       "givenAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewAuthorisationInput: {
             /** @enum {string} */
             kind: "given" | "declined";
@@ -8434,6 +9397,14 @@ export interface components {
             operations: components["schemas"]["OperationInput"][];
             note: string | null;
         };
+        /**
+         * @example {
+         *       "operations": [
+         *         "head-valves"
+         *       ],
+         *       "note": "Guides were good"
+         *     }
+         */
         FinishRepairInput: {
             /** @default [] */
             operations?: components["schemas"]["OperationInput"][];
@@ -8473,6 +9444,15 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "cylinders": [
+         *         3
+         *       ],
+         *       "fault": "exhaust-valve-leak",
+         *       "seen": "Seat burnt over a quarter of its ring"
+         *     }
+         */
         NewFindingInput: {
             cylinders: number[];
             fault: components["schemas"]["FindingCodeInput"];
@@ -8544,6 +9524,14 @@ export interface components {
              */
             createdAt: string;
         };
+        /**
+         * @example {
+         *       "reason": "Again after the first 1000 km",
+         *       "latest": "2026-06-20",
+         *       "odometerKm": 183400,
+         *       "event": "first service"
+         *     }
+         */
         NewRetestInput: {
             reason: string;
             /** @default null */
@@ -8555,6 +9543,15 @@ export interface components {
             /** @default null */
             event?: string | null;
         };
+        /**
+         * @example {
+         *       "latest": "2026-06-20",
+         *       "odometerKm": 183400,
+         *       "event": "first service",
+         *       "bookedFor": "2026-05-06T10:20:00.000Z",
+         *       "reason": "Away until then"
+         *     }
+         */
         NewRetestDateInput: {
             /** @default null */
             latest?: string | null;
@@ -8566,6 +9563,13 @@ export interface components {
             bookedFor?: string | null;
             reason: string;
         };
+        /**
+         * @example {
+         *       "outcome": "passed",
+         *       "session": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "reason": "Even again"
+         *     }
+         */
         RetestOutcomeInput: {
             /** @enum {string} */
             outcome: "passed" | "failed";
@@ -8577,6 +9581,11 @@ export interface components {
             session: string;
             reason?: string;
         };
+        /**
+         * @example {
+         *       "reason": "Owner takes it to his own garage"
+         *     }
+         */
         WaiverInput: {
             reason: string;
         };
@@ -8643,10 +9652,22 @@ export interface components {
             secret: string;
             uri: string;
         };
+        /**
+         * @example {
+         *       "secret": "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567",
+         *       "oneTimeCode": "123456"
+         *     }
+         */
         SecondFactorKeptInput: {
             secret: string;
             oneTimeCode: string;
         };
+        /**
+         * @example {
+         *       "link": "eblink-example",
+         *       "password": "five old spanners"
+         *     }
+         */
         WayBackInInput: {
             link: string;
             /** @description at least 12 characters */
@@ -8976,6 +9997,99 @@ export interface components {
             gauge?: components["schemas"]["CaseGauge"];
             leakageTester?: components["schemas"]["LeakageTester"];
         };
+        /**
+         * @example {
+         *       "engine": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8
+         *       },
+         *       "conditions": {
+         *         "engine": "hot",
+         *         "throttle": "open",
+         *         "plugsOut": "all",
+         *         "strokes": 8,
+         *         "batteryVolts": 12.4,
+         *         "altitudeM": 12,
+         *         "airTempC": 18,
+         *         "clearancesSet": true,
+         *         "headTorqued": true
+         *       },
+         *       "gauge": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "leakageTester": {
+         *         "supply": {
+         *           "value": 80,
+         *           "unit": "psi"
+         *         },
+         *         "restrictorMm": 1.016
+         *       },
+         *       "readings": [
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 1,
+         *           "pressure": {
+         *             "value": 155,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 2,
+         *           "pressure": {
+         *             "value": 160,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 3,
+         *           "pressure": {
+         *             "value": 140,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "compression",
+         *           "cylinder": 4,
+         *           "pressure": {
+         *             "value": 145,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         {
+         *           "test": "leakage",
+         *           "cylinder": 3,
+         *           "held": {
+         *             "value": 46,
+         *             "unit": "psi"
+         *           },
+         *           "heard": {
+         *             "exhaust": 3,
+         *             "intake": 0
+         *           }
+         *         }
+         *       ]
+         *     }
+         */
         Case: {
             engine: components["schemas"]["EngineDescription"];
             conditions: components["schemas"]["Conditions"];
@@ -9166,6 +10280,183 @@ export interface components {
             title: string;
             errors: components["schemas"]["FieldError"][];
         };
+        /**
+         * @example {
+         *       "before": {
+         *         "engine": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8
+         *         },
+         *         "conditions": {
+         *           "engine": "hot",
+         *           "throttle": "open",
+         *           "plugsOut": "all",
+         *           "strokes": 8,
+         *           "batteryVolts": 12.4,
+         *           "altitudeM": 12,
+         *           "airTempC": 18,
+         *           "clearancesSet": true,
+         *           "headTorqued": true
+         *         },
+         *         "gauge": {
+         *           "span": {
+         *             "value": 300,
+         *             "unit": "psi"
+         *           },
+         *           "accuracyClass": 1.6,
+         *           "resolution": {
+         *             "value": 1,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         "leakageTester": {
+         *           "supply": {
+         *             "value": 80,
+         *             "unit": "psi"
+         *           },
+         *           "restrictorMm": 1.016
+         *         },
+         *         "readings": [
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 1,
+         *             "pressure": {
+         *               "value": 155,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 2,
+         *             "pressure": {
+         *               "value": 160,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 3,
+         *             "pressure": {
+         *               "value": 140,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 4,
+         *             "pressure": {
+         *               "value": 145,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "leakage",
+         *             "cylinder": 3,
+         *             "held": {
+         *               "value": 46,
+         *               "unit": "psi"
+         *             },
+         *             "heard": {
+         *               "exhaust": 3,
+         *               "intake": 0
+         *             }
+         *           }
+         *         ]
+         *       },
+         *       "after": {
+         *         "engine": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8
+         *         },
+         *         "conditions": {
+         *           "engine": "hot",
+         *           "throttle": "open",
+         *           "plugsOut": "all",
+         *           "strokes": 8,
+         *           "batteryVolts": 12.4,
+         *           "altitudeM": 12,
+         *           "airTempC": 18,
+         *           "clearancesSet": true,
+         *           "headTorqued": true
+         *         },
+         *         "gauge": {
+         *           "span": {
+         *             "value": 300,
+         *             "unit": "psi"
+         *           },
+         *           "accuracyClass": 1.6,
+         *           "resolution": {
+         *             "value": 1,
+         *             "unit": "psi"
+         *           }
+         *         },
+         *         "leakageTester": {
+         *           "supply": {
+         *             "value": 80,
+         *             "unit": "psi"
+         *           },
+         *           "restrictorMm": 1.016
+         *         },
+         *         "readings": [
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 1,
+         *             "pressure": {
+         *               "value": 158,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 2,
+         *             "pressure": {
+         *               "value": 160,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 3,
+         *             "pressure": {
+         *               "value": 157,
+         *               "unit": "psi"
+         *             }
+         *           },
+         *           {
+         *             "test": "compression",
+         *             "cylinder": 4,
+         *             "pressure": {
+         *               "value": 156,
+         *               "unit": "psi"
+         *             }
+         *           }
+         *         ]
+         *       },
+         *       "work": [
+         *         "head-valves"
+         *       ]
+         *     }
+         */
         ComparisonRequest: {
             before: components["schemas"]["Case"];
             after: components["schemas"]["Case"];
@@ -9236,6 +10527,12 @@ export interface components {
             role: components["schemas"]["Role"];
             approvalLimitMinor?: number | null;
         };
+        /**
+         * @example {
+         *       "email": "ada@example.test",
+         *       "password": "five old spanners"
+         *     }
+         */
         SignIn: {
             /** Format: email */
             email: string;
@@ -9249,9 +10546,19 @@ export interface components {
             expiresInSeconds: number;
             refreshToken?: string;
         };
+        /**
+         * @example {
+         *       "refreshToken": "ebref-example"
+         *     }
+         */
         Refresh: {
             refreshToken?: string;
         };
+        /**
+         * @example {
+         *       "enrolmentCode": "QUAY-7T4K"
+         *     }
+         */
         Enrol: {
             enrolmentCode: string;
         };
@@ -9277,6 +10584,12 @@ export interface components {
             bay: string;
             tabletToken: string;
         };
+        /**
+         * @example {
+         *       "person": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "pin": "4821"
+         *     }
+         */
         TakeOver: {
             /**
              * Format: uuid
@@ -9287,6 +10600,14 @@ export interface components {
             /** @description four to eight digits */
             pin: string;
         };
+        /**
+         * @example {
+         *       "grant_type": "client_credentials",
+         *       "scope": "jobs:read evaluate",
+         *       "client_id": "app-example",
+         *       "client_secret": "ebapp-example"
+         *     }
+         */
         TokenRequest: {
             /** @constant */
             grant_type: "client_credentials";
@@ -9301,6 +10622,14 @@ export interface components {
             expires_in: number;
             scope: string;
         };
+        /**
+         * @example {
+         *       "link": "eblink-example",
+         *       "name": "Olga Ownfield",
+         *       "email": "olga@example.test",
+         *       "password": "five old spanners"
+         *     }
+         */
         OwnerSetup: {
             link: string;
             name: string;
@@ -9393,6 +10722,12 @@ export interface components {
             enrolledAt: string | null;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "name": "Tablet on the lift"
+         *     }
+         */
         NewTablet: {
             /**
              * Format: uuid
@@ -9451,6 +10786,17 @@ export interface components {
             createdAt: string;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Ledger",
+         *       "scopes": [
+         *         "jobs:read"
+         *       ],
+         *       "garages": [
+         *         "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *       ]
+         *     }
+         */
         NewOutsideApp: {
             name: string;
             scopes: components["schemas"]["Scope"][];
@@ -9493,6 +10839,23 @@ export interface components {
             leftAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Ned Torkham",
+         *       "email": "ned@example.test",
+         *       "password": "five old spanners",
+         *       "pin": "4821",
+         *       "roles": [
+         *         {
+         *           "garage": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *           "role": "manager",
+         *           "approvalLimitMinor": 150000
+         *         }
+         *       ],
+         *       "locale": "en",
+         *       "pressureUnit": "psi"
+         *     }
+         */
         NewPerson: {
             name: string;
             /** Format: email */
@@ -9506,6 +10869,23 @@ export interface components {
             locale?: "en" | "de" | "es";
             pressureUnit?: components["schemas"]["PressureUnit"];
         };
+        /**
+         * @example {
+         *       "name": "Ned Torkham",
+         *       "email": "ned@example.test",
+         *       "password": "five old spanners",
+         *       "pin": "4821",
+         *       "roles": [
+         *         {
+         *           "garage": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *           "role": "technician"
+         *         }
+         *       ],
+         *       "locale": "en",
+         *       "pressureUnit": "psi",
+         *       "left": false
+         *     }
+         */
         PersonEdit: {
             name?: string;
             email?: string | null;
@@ -9518,6 +10898,12 @@ export interface components {
             pressureUnit?: components["schemas"]["PressureUnit"] | null;
             left?: boolean;
         };
+        /**
+         * @example {
+         *       "locale": "de",
+         *       "pressureUnit": "bar"
+         *     }
+         */
         MyPreferences: {
             locale?: ("en" | "de" | "es") | null;
             pressureUnit?: components["schemas"]["PressureUnit"] | null;
@@ -9551,6 +10937,14 @@ export interface components {
             until: string;
             revokedAt: string | null;
         };
+        /**
+         * @example {
+         *       "manager": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "deputy": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "from": "2026-05-06T10:20:00.000Z",
+         *       "until": "2026-05-20T10:20:00.000Z"
+         *     }
+         */
         NewDeputy: {
             /**
              * Format: uuid
@@ -9626,6 +11020,21 @@ export interface components {
             toleranceBasisPoints: number;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Quay Street Engines",
+         *       "codeLetter": "Q",
+         *       "timeZone": "Europe/Lisbon",
+         *       "currency": "EUR",
+         *       "pressureUnit": "psi",
+         *       "elevationM": 12,
+         *       "locale": "en",
+         *       "labourRateMinor": 7800,
+         *       "taxBasisPoints": 2300,
+         *       "pricesIncludeTax": false,
+         *       "toleranceBasisPoints": 0
+         *     }
+         */
         NewGarage: {
             name: string;
             /** @description first part of the job codes: "K" gives K 27 */
@@ -9652,6 +11061,21 @@ export interface components {
             /** @default 0 */
             toleranceBasisPoints: number;
         };
+        /**
+         * @example {
+         *       "name": "Quay Street Engines",
+         *       "codeLetter": "Q",
+         *       "timeZone": "Europe/Lisbon",
+         *       "currency": "EUR",
+         *       "pressureUnit": "psi",
+         *       "elevationM": 12,
+         *       "locale": "en",
+         *       "labourRateMinor": 7800,
+         *       "taxBasisPoints": 2300,
+         *       "pricesIncludeTax": false,
+         *       "toleranceBasisPoints": 0
+         *     }
+         */
         GarageEdit: {
             name?: string;
             /** @description first part of the job codes: "K" gives K 27 */
@@ -9690,10 +11114,23 @@ export interface components {
             closedAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Bay 3",
+         *       "position": 3
+         *     }
+         */
         NewBay: {
             name: string;
             position: number;
         };
+        /**
+         * @example {
+         *       "name": "Bay 3",
+         *       "position": 3,
+         *       "closed": false
+         *     }
+         */
         BayEdit: {
             name?: string;
             position?: number;
@@ -9720,6 +11157,24 @@ export interface components {
             retiredAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "kind": "compression",
+         *       "name": "Screw-in gauge",
+         *       "specification": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "checkDue": "2026-06-20"
+         *     }
+         */
         NewGauge: {
             /** @enum {string} */
             kind: "compression" | "vacuum";
@@ -9735,6 +11190,24 @@ export interface components {
             /** @default null */
             checkDue: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Screw-in gauge",
+         *       "specification": {
+         *         "span": {
+         *           "value": 300,
+         *           "unit": "psi"
+         *         },
+         *         "accuracyClass": 1.6,
+         *         "resolution": {
+         *           "value": 1,
+         *           "unit": "psi"
+         *         }
+         *       },
+         *       "checkDue": "2026-06-20",
+         *       "retired": false
+         *     }
+         */
         GaugeEdit: {
             name?: string;
             specification?: components["schemas"]["CaseGauge"] | components["schemas"]["LeakageTester"];
@@ -9764,6 +11237,16 @@ export interface components {
             retiredAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "kind": "labour",
+         *       "operation": "head-valves",
+         *       "text": "Head off, valve and seat",
+         *       "minutes": 540,
+         *       "unitPriceMinor": 0,
+         *       "taxBasisPoints": 2300
+         *     }
+         */
         NewCatalogueItem: {
             /** @enum {string} */
             kind: "labour" | "part";
@@ -9773,6 +11256,17 @@ export interface components {
             unitPriceMinor: number | null;
             taxBasisPoints: number;
         };
+        /**
+         * @example {
+         *       "kind": "labour",
+         *       "operation": "head-valves",
+         *       "text": "Head off, valve and seat",
+         *       "minutes": 540,
+         *       "unitPriceMinor": 0,
+         *       "taxBasisPoints": 2300,
+         *       "retired": false
+         *     }
+         */
         CatalogueItemEdit: {
             /** @enum {string} */
             kind?: "labour" | "part";
@@ -9804,6 +11298,15 @@ export interface components {
             erasedAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Ada Wrenford",
+         *       "phone": "+351 555 0142",
+         *       "email": "ada@example.test",
+         *       "address": "3 Hill Steps",
+         *       "note": "Rings after six"
+         *     }
+         */
         NewCustomer: {
             name: string;
             /** @default null */
@@ -9815,6 +11318,15 @@ export interface components {
             /** @default null */
             note: string | null;
         };
+        /**
+         * @example {
+         *       "name": "Ada Wrenford",
+         *       "phone": "+351 555 0142",
+         *       "email": "ada@example.test",
+         *       "address": "3 Hill Steps",
+         *       "note": "Rings after six"
+         *     }
+         */
         CustomerEdit: {
             name?: string;
             phone?: string | null;
@@ -9853,6 +11365,15 @@ export interface components {
             engine: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "customer": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "plate": "QX 27 NB",
+         *       "description": "grey estate",
+         *       "year": 1974,
+         *       "note": "Choke by hand"
+         *     }
+         */
         NewVehicle: {
             /**
              * Format: uuid
@@ -9872,6 +11393,15 @@ export interface components {
             /** @default null */
             note: string | null;
         };
+        /**
+         * @example {
+         *       "customer": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "plate": "QX 27 NB",
+         *       "description": "grey estate",
+         *       "year": 1974,
+         *       "note": "Choke by hand"
+         *     }
+         */
         VehicleEdit: {
             /**
              * Format: uuid
@@ -9964,6 +11494,39 @@ export interface components {
             leads: components["schemas"]["LeadPlan"] | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "name": "Iron four, 1.8",
+         *       "specification": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "basis": {
+         *         "limits": "workshop manual, page 12"
+         *       },
+         *       "leads": {
+         *         "rotor": "clockwise",
+         *         "leadOneAtOClock": 5
+         *       }
+         *     }
+         */
         NewEngineFamily: {
             name: string;
             specification: components["schemas"]["EngineSpecification"];
@@ -9974,6 +11537,39 @@ export interface components {
             /** @default null */
             leads: components["schemas"]["LeadPlan"] | null;
         };
+        /**
+         * @example {
+         *       "name": "Iron four, 1.8",
+         *       "specification": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "basis": {
+         *         "limits": "workshop manual, page 12"
+         *       },
+         *       "leads": {
+         *         "rotor": "clockwise",
+         *         "leadOneAtOClock": 5
+         *       }
+         *     }
+         */
         EngineFamilyEdit: {
             name?: string;
             specification?: components["schemas"]["EngineSpecification"];
@@ -10022,6 +11618,38 @@ export interface components {
             } | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "family": null,
+         *       "description": "iron four of the grey estate",
+         *       "stampedNumber": "IF-20417",
+         *       "ownValues": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "history": {
+         *         "kmSinceRings": 40000,
+         *         "overheated": false
+         *       }
+         *     }
+         */
         NewEngine: {
             /** @default null */
             family: string | null;
@@ -10033,6 +11661,37 @@ export interface components {
             /** @default {} */
             history: components["schemas"]["EngineHistory"];
         };
+        /**
+         * @example {
+         *       "description": "iron four of the grey estate",
+         *       "stampedNumber": "IF-20417",
+         *       "ownValues": {
+         *         "fuel": "petrol",
+         *         "layout": "inline",
+         *         "cylinders": 4,
+         *         "firingOrder": [
+         *           1,
+         *           3,
+         *           4,
+         *           2
+         *         ],
+         *         "boreMm": 84,
+         *         "strokeMm": 89,
+         *         "compressionRatio": 8.8,
+         *         "limits": {
+         *           "minimum": {
+         *             "value": 120,
+         *             "unit": "psi"
+         *           },
+         *           "spreadPercent": 10
+         *         }
+         *       },
+         *       "history": {
+         *         "kmSinceRings": 40000,
+         *         "overheated": false
+         *       }
+         *     }
+         */
         EngineEdit: {
             family?: string | null;
             description?: string;
@@ -10068,6 +11727,13 @@ export interface components {
             until: string | null;
             odometerKm: number | null;
         };
+        /**
+         * @example {
+         *       "vehicle": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "from": "2026-05-06T10:20:00.000Z",
+         *       "odometerKm": 120000
+         *     }
+         */
         NewFitting: {
             /**
              * Format: uuid
@@ -10084,6 +11750,11 @@ export interface components {
             /** @default null */
             odometerKm: number | null;
         };
+        /**
+         * @example {
+         *       "until": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         Removal: {
             /**
              * Format: date-time
@@ -10092,6 +11763,13 @@ export interface components {
              */
             until?: string;
         };
+        /**
+         * @example {
+         *       "kind": "rebuilt",
+         *       "at": "2026-05-06T10:20:00.000Z",
+         *       "text": "New rings and bearings"
+         *     }
+         */
         NewEngineEvent: {
             /** @enum {string} */
             kind: "rebuilt" | "head-off" | "note";
@@ -10135,6 +11813,12 @@ export interface components {
             code: string | null;
             text: string | null;
         };
+        /**
+         * @example {
+         *       "same": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "reason": "Booked in twice under two plates"
+         *     }
+         */
         SameEngine: {
             /**
              * Format: uuid
@@ -10236,6 +11920,13 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "kind": "call",
+         *       "text": "Will think it over",
+         *       "nextAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewContact: {
             /** @enum {string} */
             kind: "call" | "message" | "visit" | "note";
@@ -10262,6 +11953,12 @@ export interface components {
             arrivedAt: string | null;
             arrivedBy: components["schemas"]["PersonRef"] | null;
         };
+        /**
+         * @example {
+         *       "text": "Exhaust valve, one",
+         *       "expectedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewPartsOrder: {
             text: string;
             /** @default null */
@@ -10335,6 +12032,64 @@ export interface components {
             handedOverAt: string | null;
             version: number;
         };
+        /**
+         * @example {
+         *       "customer": {
+         *         "name": "Ada Wrenford",
+         *         "phone": "+351 555 0142",
+         *         "email": "ada@example.test",
+         *         "address": "3 Hill Steps",
+         *         "note": "Rings after six"
+         *       },
+         *       "vehicle": {
+         *         "plate": "QX 27 NB",
+         *         "description": "grey estate",
+         *         "year": 1974
+         *       },
+         *       "engine": {
+         *         "description": "iron four",
+         *         "ownValues": {
+         *           "fuel": "petrol",
+         *           "layout": "inline",
+         *           "cylinders": 4,
+         *           "firingOrder": [
+         *             1,
+         *             3,
+         *             4,
+         *             2
+         *           ],
+         *           "boreMm": 84,
+         *           "strokeMm": 89,
+         *           "compressionRatio": 8.8,
+         *           "limits": {
+         *             "minimum": {
+         *               "value": 120,
+         *               "unit": "psi"
+         *             },
+         *             "spreadPercent": 10
+         *           }
+         *         }
+         *       },
+         *       "complaint": "Shakes at idle, down on power",
+         *       "odometerKm": 182400,
+         *       "priorWork": {
+         *         "headTorqued": true,
+         *         "clearancesSet": false,
+         *         "ringsNew": false,
+         *         "gasketNew": true,
+         *         "valvesGround": false,
+         *         "overheated": false,
+         *         "monthsStored": 3,
+         *         "note": "Gasket done last year"
+         *       },
+         *       "promisedAt": "2026-05-06T10:20:00.000Z",
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "comeBackOf": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4c",
+         *       "fulfils": [
+         *         "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *       ]
+         *     }
+         */
         NewJob: {
             customer: string | components["schemas"]["NewCustomer"];
             vehicle: string | {
@@ -10368,21 +12123,67 @@ export interface components {
              */
             fulfils: string[];
         };
+        /**
+         * @example {
+         *       "complaint": "Shakes at idle",
+         *       "odometerKm": 182410,
+         *       "priorWork": {
+         *         "headTorqued": true,
+         *         "clearancesSet": false,
+         *         "ringsNew": false,
+         *         "gasketNew": true,
+         *         "valvesGround": false,
+         *         "overheated": false,
+         *         "monthsStored": 3,
+         *         "note": "Gasket done last year"
+         *       },
+         *       "promisedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         JobEdit: {
             complaint?: string;
             odometerKm?: number | null;
             priorWork?: components["schemas"]["PriorWork"];
             promisedAt?: string | null;
         };
+        /**
+         * @example {
+         *       "bay": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *     }
+         */
         BayPlacement: {
             bay: string | null;
         };
+        /**
+         * @example {
+         *       "reason": "Sold as it stands"
+         *     }
+         */
         Cancellation: {
             reason: string;
         };
+        /**
+         * @example {
+         *       "note": "Even and tight on all four"
+         *     }
+         */
         TestingClosed: {
             note?: string;
         };
+        /**
+         * @example {
+         *       "odometerKm": 182420,
+         *       "note": "Mind the first miles",
+         *       "followUps": [
+         *         {
+         *           "reason": "Head torqued after the first 1000 km",
+         *           "latest": "2026-06-20",
+         *           "odometerKm": 183400,
+         *           "event": "first service"
+         *         }
+         *       ]
+         *     }
+         */
         HandOver: {
             /** @default null */
             odometerKm: number | null;
@@ -10492,6 +12293,25 @@ export interface components {
         };
         /** @enum {string} */
         SessionPurpose: "test" | "release" | "follow-up";
+        /**
+         * @example {
+         *       "reading": {
+         *         "test": "compression",
+         *         "cylinder": 3,
+         *         "pressure": {
+         *           "value": 140,
+         *           "unit": "psi"
+         *         },
+         *         "firstStroke": {
+         *           "value": 60,
+         *           "unit": "psi"
+         *         },
+         *         "strokeCount": 8,
+         *         "seq": 3
+         *       },
+         *       "takenAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         ReadingPut: {
             reading?: components["schemas"]["EnteredReading"];
             /**
@@ -10622,6 +12442,26 @@ export interface components {
             readings: components["schemas"]["StoredReading"][];
             version: number;
         };
+        /**
+         * @example {
+         *       "purpose": "test",
+         *       "conditions": {
+         *         "engine": "hot",
+         *         "throttle": "open",
+         *         "plugsOut": "all",
+         *         "strokes": 8,
+         *         "batteryVolts": 12.4,
+         *         "altitudeM": 12,
+         *         "airTempC": 18,
+         *         "clearancesSet": true,
+         *         "headTorqued": true
+         *       },
+         *       "gauge": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "tester": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "apps": [],
+         *       "openedAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewSession: {
             /**
              * Format: uuid
@@ -10678,6 +12518,27 @@ export interface components {
             case: components["schemas"]["Case"];
             evaluation: components["schemas"]["Evaluation"];
         };
+        /**
+         * @example {
+         *       "decision": "declined",
+         *       "suggestion": {
+         *         "tests": [
+         *           {
+         *             "test": "leakage",
+         *             "cylinders": [
+         *               3
+         *             ]
+         *           }
+         *         ],
+         *         "bits": 1.1,
+         *         "minutes": 5.5,
+         *         "bitsPerMinute": 0.2,
+         *         "says": "Leakage, listening at every point on cylinder 3."
+         *       },
+         *       "reason": "No air in this bay today",
+         *       "instead": "wet test"
+         *     }
+         */
         NewSuggestionDecision: {
             /** @constant */
             decision: "taken";
@@ -10826,6 +12687,24 @@ export interface components {
             updatedAt: string;
             version: number;
         };
+        /**
+         * @example {
+         *       "lines": [
+         *         {
+         *           "kind": "labour",
+         *           "operation": "head-valves",
+         *           "cylinders": [
+         *             3
+         *           ],
+         *           "text": "Head off, exhaust valve of 3 and its seat",
+         *           "quantity": 8.5,
+         *           "rateMinor": 7800,
+         *           "taxBasisPoints": 2300
+         *         }
+         *       ],
+         *       "note": "Look at the guides when it is off."
+         *     }
+         */
         QuoteDraftPut: {
             lines: components["schemas"]["NewQuoteLine"][];
             /** @default null */
@@ -10851,12 +12730,27 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "reason": "Nobody else here to ask"
+         *     }
+         */
         Approve: {
             reason?: string;
         };
+        /**
+         * @example {
+         *       "question": "Is it a tight clearance? Check the rockers of 3 first."
+         *     }
+         */
         SendBack: {
             question: string;
         };
+        /**
+         * @example {
+         *       "reason": "Not worth it on this engine"
+         *     }
+         */
         Refuse: {
             reason: string;
         };
@@ -10902,6 +12796,18 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "kind": "given",
+         *       "personName": "Ada Wrenford",
+         *       "method": "phone",
+         *       "numberCalled": "+351 555 0142",
+         *       "amountMinor": 93204,
+         *       "partsBack": true,
+         *       "note": "Wants the valve to look at",
+         *       "givenAt": "2026-05-06T10:20:00.000Z"
+         *     }
+         */
         NewAuthorisation: {
             /** @enum {string} */
             kind: "given" | "declined";
@@ -11040,6 +12946,14 @@ export interface components {
             operations: components["schemas"]["Operation"][];
             note: string | null;
         };
+        /**
+         * @example {
+         *       "operations": [
+         *         "head-valves"
+         *       ],
+         *       "note": "Guides were good"
+         *     }
+         */
         FinishRepair: {
             /** @default [] */
             operations: components["schemas"]["Operation"][];
@@ -11079,6 +12993,15 @@ export interface components {
              */
             at: string;
         };
+        /**
+         * @example {
+         *       "cylinders": [
+         *         3
+         *       ],
+         *       "fault": "exhaust-valve-leak",
+         *       "seen": "Seat burnt over a quarter of its ring"
+         *     }
+         */
         NewFinding: {
             cylinders: number[];
             fault: components["schemas"]["FindingCode"];
@@ -11150,6 +13073,14 @@ export interface components {
              */
             createdAt: string;
         };
+        /**
+         * @example {
+         *       "reason": "Again after the first 1000 km",
+         *       "latest": "2026-06-20",
+         *       "odometerKm": 183400,
+         *       "event": "first service"
+         *     }
+         */
         NewRetest: {
             reason: string;
             /** @default null */
@@ -11161,6 +13092,15 @@ export interface components {
             /** @default null */
             event: string | null;
         };
+        /**
+         * @example {
+         *       "latest": "2026-06-20",
+         *       "odometerKm": 183400,
+         *       "event": "first service",
+         *       "bookedFor": "2026-05-06T10:20:00.000Z",
+         *       "reason": "Away until then"
+         *     }
+         */
         NewRetestDate: {
             /** @default null */
             latest: string | null;
@@ -11172,6 +13112,13 @@ export interface components {
             bookedFor: string | null;
             reason: string;
         };
+        /**
+         * @example {
+         *       "outcome": "passed",
+         *       "session": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b",
+         *       "reason": "Even again"
+         *     }
+         */
         RetestOutcome: {
             /** @enum {string} */
             outcome: "passed" | "failed";
@@ -11183,6 +13130,11 @@ export interface components {
             session: string;
             reason?: string;
         };
+        /**
+         * @example {
+         *       "reason": "Owner takes it to his own garage"
+         *     }
+         */
         Waiver: {
             reason: string;
         };
@@ -11249,10 +13201,22 @@ export interface components {
             secret: string;
             uri: string;
         };
+        /**
+         * @example {
+         *       "secret": "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567",
+         *       "oneTimeCode": "123456"
+         *     }
+         */
         SecondFactorKept: {
             secret: string;
             oneTimeCode: string;
         };
+        /**
+         * @example {
+         *       "link": "eblink-example",
+         *       "password": "five old spanners"
+         *     }
+         */
         WayBackIn: {
             link: string;
             /** @description at least 12 characters */

@@ -35,6 +35,8 @@ export class Session implements TokenSource {
   #app: Extract<Credentials, { kind: 'app' }> | undefined
   #renewing: Promise<boolean> | undefined
   #tabletToken: string | undefined
+  /** False after a renewal that got no answer: the sign-in may still be good. */
+  answered = true
 
   constructor(options: SessionOptions) {
     this.#options = options
@@ -96,7 +98,9 @@ export class Session implements TokenSource {
     if (refresh === 'body' && this.#refreshToken === undefined) return false
     const body = refresh === 'body' ? { refreshToken: this.#refreshToken } : {}
     const path = refresh === 'body' ? '/v1/sign-in/refresh?refresh=body' : '/v1/sign-in/refresh'
-    const response = await send(post(`${baseUrl}${path}`, body)).catch(() => undefined)
+    // kept alive: a page that is reloaded meanwhile must not lose the one token that works next
+    const response = await send(post(`${baseUrl}${path}`, body, {}, refresh === 'cookie')).catch(() => undefined)
+    this.answered = response !== undefined
     // no answer: the token may still be good, the next call will tell
     if (response === undefined) return false
     if (!response.ok) {
@@ -138,8 +142,8 @@ export class Session implements TokenSource {
 
 const justRun = <T>(task: () => Promise<T>): Promise<T> => task()
 
-function post(url: string, body: object, headers: Record<string, string> = {}): Request {
-  return new Request(url, { method: 'POST', credentials: 'same-origin', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(body) })
+function post(url: string, body: object, headers: Record<string, string> = {}, keepalive = false): Request {
+  return new Request(url, { method: 'POST', keepalive, credentials: 'same-origin', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(body) })
 }
 
 /** The problem document of a refusal, or one made from its status where the answer holds none (a proxy's page). */

@@ -88,10 +88,18 @@ class SignedIn {
   async #start(): Promise<void> {
     client.session.useTablet(enrolment.now?.tabletToken)
     if (!(await client.session.renew()) && !enrolment.now) {
+      this.unreachable = !client.session.answered
       this.me = null
       return
     }
     await this.refresh()
+  }
+
+  /** Asks once more after there was no answer. */
+  again = async (): Promise<void> => {
+    this.me = undefined
+    this.#starting = this.#start()
+    await this.#starting
   }
 
   /** Language, unit and zone follow the person, else the garage. */
