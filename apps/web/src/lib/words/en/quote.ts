@@ -17,7 +17,7 @@ export const quote = {
   fromCatalogue: 'From the catalogue',
   fromEvidence: 'What the evidence carries',
   fromEvidenceEmpty: 'The evidence does not carry a repair yet. Test first, or write lines by hand.',
-  take: 'Take it',
+  take: 'Take',
   takeLine: (text: string) => `Take ${text}`,
   note: 'Note to the manager',
   net: 'Net',

@@ -18,7 +18,7 @@ export const quote: Words['quote'] = {
   fromCatalogue: 'Del catálogo',
   fromEvidence: 'Lo que las mediciones sostienen',
   fromEvidenceEmpty: 'Las mediciones no sostienen todavía una reparación. Mida primero, o escriba las líneas a mano.',
-  take: 'Tomarla',
+  take: 'Tomar',
   takeLine: (text) => `Tomar ${text}`,
   note: 'Nota para el encargado',
   net: 'Neto',
