@@ -48,6 +48,7 @@ beforeAll(async () => {
   for (const role of ['frontDesk', 'technician', 'manager', 'owner'] as const) {
     const page = await openDevice(browser, baseUrl, 'desk', errors)
     await signIn(page, role === 'owner' ? chain.owner : chain.mill[role])
+    if (role === 'owner') await page.getByLabel('Garage').selectOption({ label: 'Mill Lane' })
     pages.set(role, page)
   }
 })
@@ -105,7 +106,7 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
   const page = pages.get(role)!
   await page.setViewportSize(SIZES.desk)
   await page.goto(await path())
-  await page.getByText(text).first().waitFor()
+  await page.getByText(text).filter({ visible: true }).first().waitFor()
   await page.getByText('Fetching…').waitFor({ state: 'detached' })
   for (const theme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: theme, media: 'screen' })
