@@ -110,6 +110,7 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
   await page.getByText('Fetching…').waitFor({ state: 'detached' })
   for (const theme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: theme, media: 'screen' })
+    await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))))
     for (const size of ['desk', 'tablet'] as const) {
       await page.setViewportSize(SIZES[size])
       await page.screenshot({ path: join(SHOTS, `${name}-${size}-${theme}.png`), fullPage: true })
