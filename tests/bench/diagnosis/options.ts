@@ -15,7 +15,7 @@ export type Options = {
   readonly handOnly: boolean
 }
 
-export const USAGE = `npm run bench:diagnosis -- [--engines 500] [--engines-all 100] [--settlings 25] [--world A|B] [--stages dry,wet,leakage,all] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
+export const USAGE = `npm run bench:diagnosis -- [--engines 500] [--engines-all 100] [--settlings 20] [--world A|B] [--stages dry,wet,leakage,all] [--seed 20] [--workers 2] [--dump FILE] [--hand-only]
 --dump writes case after leakage, all, and truth, one engine a line; --hand-only leaves the model out.`
 
 /** Reads the command line; what it cannot understand is an error that says what was expected. */
@@ -25,7 +25,7 @@ export function readOptions(args: readonly string[]): Options {
     options: {
       engines: { type: 'string', default: '500' },
       'engines-all': { type: 'string', default: '100' },
-      settlings: { type: 'string', default: '25' },
+      settlings: { type: 'string', default: '20' },
       world: { type: 'string' },
       stages: { type: 'string', default: STAGES.join(',') },
       seed: { type: 'string', default: '20' },
