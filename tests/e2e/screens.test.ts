@@ -98,7 +98,7 @@ const screens: readonly (readonly [name: string, role: Role, path: () => Promise
   ['gone', 'technician', () => '/jobs/019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b', /not there/],
   ['print-test-record', 'technician', () => `/jobs/${jobs['testing']}/print/test-record`, /Test record/],
   ['print-quote', 'frontDesk', () => `/jobs/${jobs['approved']}/print/quote`, /Total/],
-  ['print-release', 'frontDesk', () => `/jobs/${jobs['ready']}/print/release`, /Received by/],
+  ['print-release', 'frontDesk', () => `/jobs/${jobs['ready']}/print/release`, /pitted/],
   ['print-key-tag', 'frontDesk', () => `/jobs/${jobs['ready']}/print/key-tag`, /WT 11/],
 ]
 
