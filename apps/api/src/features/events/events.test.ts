@@ -67,12 +67,13 @@ describe('live events', () => {
   })
 
   test('of a transaction that commits late are not passed over by one with a higher id', async () => {
-    const listener = await listen(chain.owner.token, 2)
+    // Of the other garage: the events of the test before may still be on their way to listeners of this one.
+    const listener = await listen(chain.harbour.frontDesk.token, 2)
     const late = new pg.Client({ connectionString: service.database.url })
     await late.connect()
     await late.query('BEGIN')
-    await late.query(`INSERT INTO outbox_event (kind, garage_id, body) VALUES ('garage.changed', $1, '{}')`, [chain.mill.id])
-    await tell(chain.mill.id, 'retest.changed')
+    await late.query(`INSERT INTO outbox_event (kind, garage_id, body) VALUES ('garage.changed', $1, '{}')`, [chain.harbour.id])
+    await tell(chain.harbour.id, 'retest.changed')
     await new Promise((done) => setTimeout(done, 200))
     await late.query('COMMIT')
     await late.end()
