@@ -20,12 +20,13 @@ export function readingRow(actor: Actor, facts: SessionFacts, id: string, put: R
   })
   return {
     id, session: facts.session, engine: facts.engine, job: facts.job, garage: facts.garage, engineVersion: facts.engineVersion, familyVersion: facts.familyVersion,
-    ...subject, body: reading === undefined ? null : JSON.stringify(reading), pressurePa: reading === undefined ? null : pressurePaOf(reading),
+    ...subject, body: reading ?? null, pressurePa: reading === undefined ? null : pressurePaOf(reading),
     replaces, withdrawn, reason, takenAt: put.takenAt, takenBy,
     tablet: actor.kind === 'tablet' ? actor.tablet : null, app: actor.kind === 'app' ? actor.app : null,
     unprovenTaker: put.takenBy !== undefined && put.takenBy !== person ? put.takenBy : null,
     offline, requestHash, actor: canonicalText(trailActor(actor)),
-    entry: { id: newId(), kind: withdrawn ? 'reading-withdrawn' : replaces === null ? 'reading' : 'reading-replaced', body: told('placed'), bodyUnplaced: offline ? told('unplaced') : null },
+    entryId: newId(), kind: withdrawn ? 'reading-withdrawn' : replaces === null ? 'reading' : 'reading-replaced',
+    told: told('placed'), toldUnplaced: offline ? told('unplaced') : null,
     eventHead: eventHeadOf(facts, id, put, takenBy),
   }
 }

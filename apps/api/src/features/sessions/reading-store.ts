@@ -1,4 +1,6 @@
+import type { EnteredReading } from '@evenbore/contract'
 import type { Database, Transaction } from '../../platform/database/database.ts'
+import { gatherRows } from '../../platform/database/gather.ts'
 import { sqlFile } from '../../platform/database/sql-file.ts'
 
 /** A reading with its trail entry and event, ready to be kept. Texts of the trail are canonical (RFC 8785). */
@@ -12,7 +14,7 @@ export type KeepReading = {
   readonly familyVersion: number
   readonly test: string
   readonly cylinder: number | null
-  readonly body: string | null
+  readonly body: EnteredReading | null
   readonly pressurePa: number | null
   readonly replaces: string | null
   readonly withdrawn: boolean
@@ -26,7 +28,11 @@ export type KeepReading = {
   readonly offline: boolean
   readonly requestHash: string
   readonly actor: string
-  readonly entry: { readonly id: string; readonly kind: string; readonly body: string; readonly bodyUnplaced: string | null }
+  readonly entryId: string
+  readonly kind: string
+  /** What the trail is told where the reading finds its place, and where it does not. */
+  readonly told: string
+  readonly toldUnplaced: string | null
   /** JSON of the event up to the inside of its last field, the reading; the statement adds what only the database knows. */
   readonly eventHead: string
 }
@@ -41,25 +47,34 @@ export type KeepOutcome = {
   readonly isNew: boolean
 }
 
-const KEEP = { name: 'keep-reading', text: sqlFile(import.meta.url, './sql/keep-reading.sql') }
+const KEEP = { name: 'keep-readings', text: sqlFile(import.meta.url, './sql/keep-readings.sql') }
+/** One run waits for the disk while the next one is computed; more at once would only make each of them smaller. */
+const MOST_RUNNING = 2
+const MOST_ROWS = 100
+const gathered = new WeakMap<Database, (row: KeepReading) => Promise<KeepOutcome | undefined>>()
 
-/** Keeps the reading or says why not; undefined where the session does not exist. */
-export async function keepReadingRow(database: Database, row: KeepReading): Promise<KeepOutcome | undefined> {
-  return (await database.run<KeepOutcome>(KEEP, valuesOf(row)))[0]
+/** Keeps the reading, together with others that come at the same time, or says why not; undefined where the session does not exist. */
+export function keepReadingRow(database: Database, row: KeepReading): Promise<KeepOutcome | undefined> {
+  let keep = gathered.get(database)
+  if (keep === undefined) {
+    const runAll = async (rows: readonly KeepReading[]) => inOrder(rows, await database.run<OutcomeRow>(KEEP, [asJson(rows)]))
+    gathered.set(database, (keep = gatherRows({ runAll, keyOf: ({ id }) => id, mostRows: MOST_ROWS, mostRunning: MOST_RUNNING })))
+  }
+  return keep(row)
 }
 
 /** The same as part of a transaction that does more: a reading that moves to another job is told there too. */
 export async function keepReadingRowWithin(tx: Transaction, row: KeepReading): Promise<KeepOutcome | undefined> {
-  return (await tx.$queryRawUnsafe<KeepOutcome[]>(KEEP.text, ...valuesOf(row)))[0]
+  return (await tx.$queryRawUnsafe<OutcomeRow[]>(KEEP.text, asJson([row])))[0]
 }
 
-function valuesOf(row: KeepReading): unknown[] {
-  const { entry } = row
-  return [
-    row.id, row.session, row.engine, row.engineVersion, row.familyVersion, row.test, row.cylinder, row.body, row.pressurePa, row.replaces, row.withdrawn, row.reason,
-    row.takenAt, row.takenBy, row.tablet, row.app, row.unprovenTaker, row.offline, row.requestHash, row.actor,
-    entry.id, row.job, row.garage, entry.kind, entry.body, entry.bodyUnplaced, row.eventHead,
-  ]
+type OutcomeRow = KeepOutcome & { readonly id: string }
+
+const asJson = (rows: readonly KeepReading[]) => JSON.stringify(rows.map((row, at) => ({ at, ...row })))
+
+function inOrder(rows: readonly KeepReading[], outcomes: readonly OutcomeRow[]): (KeepOutcome | undefined)[] {
+  const byId = new Map(outcomes.map((outcome) => [outcome.id, outcome]))
+  return rows.map(({ id }) => byId.get(id))
 }
 
 /** A reading that another is to replace. */
