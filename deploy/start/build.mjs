@@ -9,9 +9,9 @@ const PAGES = join(ROOT, 'apps', 'web', 'build', 'index.html')
 const PAGES_MARKER = join(ROOT, '.cache', 'web-sources.sha256')
 const NOT_SOURCES = new Set(['node_modules', 'build', '.svelte-kit'])
 
-/** Generates the database client where it is missing or older than the schema. */
+/** Generates the database client where it is missing or older than the schema or the version of what generates it. */
 export async function generateDatabaseClient({ quiet }) {
-  const sources = ['prisma/schema.prisma', 'prisma.config.ts'].map((path) => join(ROOT, path))
+  const sources = ['prisma/schema.prisma', 'prisma.config.ts', 'package-lock.json'].map((path) => join(ROOT, path))
   const newest = Math.max(...sources.map((path) => statSync(path).mtimeMs))
   if (existsSync(CLIENT) && statSync(CLIENT).mtimeMs >= newest) return
   await runStep({

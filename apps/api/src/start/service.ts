@@ -1,5 +1,4 @@
 import { setTimeout as wait } from 'node:timers/promises'
-import { buildApp } from '../app.ts'
 import { readConfig, type Config } from '../config.ts'
 import { makeOwnerLink, needsOwner } from '../access/owner.ts'
 import { checkDatabase, openDatabase, type Database } from '../platform/database/database.ts'
@@ -18,6 +17,7 @@ let stopping = false
 async function start(): Promise<void> {
   const config = readConfig(process.env)
   const database = await startDatabase(config)
+  const { buildApp } = await loadService()
   const app = await buildApp({ config, database })
   running.push({ name: 'service', stop: () => app.close() })
   await app.ready()
@@ -33,10 +33,13 @@ async function start(): Promise<void> {
   say('Ctrl-C stops it.')
 }
 
+/** The service's own modules take longest to load: that happens while PostgreSQL starts. */
+const loadService = () => import('../app.ts')
+
 async function startDatabase(config: Config): Promise<Database> {
   let url = config.databaseUrl
   if (url === undefined) {
-    const cluster: Cluster = await startCluster({ folder: config.dataFolder, database: 'evenbore', onProgress: say })
+    const cluster: Cluster = await startCluster({ folder: config.dataFolder, database: 'evenbore', onProgress: say, onLaunched: () => void loadService() })
     running.push({ name: 'database', stop: cluster.stop })
     url = cluster.url
   } else {

@@ -15,6 +15,8 @@ export type ClusterOptions = {
   readonly folder: string
   readonly database: string
   readonly onProgress?: (sentence: string) => void
+  /** Called when PostgreSQL has been launched: until it is ready there is time for other work. */
+  readonly onLaunched?: () => void
   /** Further server settings, for tests: `['fsync=off']`. */
   readonly settings?: readonly string[]
 }
@@ -23,7 +25,7 @@ export type ClusterOptions = {
  * Starts the PostgreSQL of `folder`, makes it first when the folder is empty, or takes over one that was left running there.
  * @throws Error with one sentence: what is wrong with the folder and what to do
  */
-export async function startCluster({ folder, database, onProgress, settings = [] }: ClusterOptions): Promise<Cluster> {
+export async function startCluster({ folder, database, onProgress, onLaunched, settings = [] }: ClusterOptions): Promise<Cluster> {
   const owner = postgresOwner()
   const data = join(folder, 'postgres')
   const password = preparePassword(folder)
@@ -38,7 +40,9 @@ export async function startCluster({ folder, database, onProgress, settings = []
     await initialise(binaries.initdb, data, password, owner)
   }
   const port = await freePort()
-  const server = await run(binaries.postgres, data, port, owner, settings)
+  const started = run(binaries.postgres, data, port, owner, settings)
+  onLaunched?.()
+  const server = await started
   try {
     await makeDatabase(port, password, database)
   } catch (cause) {
