@@ -1947,7 +1947,13 @@ export interface paths {
         put: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2000,7 +2006,13 @@ export interface paths {
         delete: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2105,7 +2117,15 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /**
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
+                     * @example "3"
+                     */
+                    "if-match"?: string;
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2163,7 +2183,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2221,7 +2244,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2279,7 +2305,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2337,7 +2366,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2395,7 +2427,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -3368,7 +3403,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -3576,7 +3611,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -3730,7 +3765,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -3884,7 +3919,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -4064,7 +4099,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -4456,7 +4491,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -4704,7 +4739,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -4889,7 +4924,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -5124,7 +5159,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;
@@ -5560,7 +5595,7 @@ export interface paths {
                 query?: never;
                 header?: {
                     /**
-                     * @description the ETag that the edit is based on; without it 428, and 412 when it is not the present one
+                     * @description the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one
                      * @example "3"
                      */
                     "if-match"?: string;

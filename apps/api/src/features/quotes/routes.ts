@@ -8,7 +8,7 @@ import { actorKey } from '../../access/actors.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
 import type { Routes } from '../../platform/http/app.ts'
 import { expectedVersion, setVersion } from '../../platform/http/etag.ts'
-import { once } from '../../platform/http/idempotency.ts'
+import { once, onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { answerVersion, withdrawApproval } from './answer.ts'
 import { authorise } from './authorise.ts'
 import { dropDraft, putDraft } from './draft.ts'
@@ -32,7 +32,7 @@ export const quoteRoutes: Routes = async (app) => {
   app.put(
     '/v1/jobs/:job/quote/draft',
     {
-      config: { action: 'quotes.draft' },
+      config: { action: 'quotes.draft', takesVersion: true },
       schema: { tags, summary: 'Keep the draft', description: 'If-Match with the draft’s ETag, or `If-None-Match: *` to start one.', params: ofJob, body: quoteDraftPutSchema, response: { 200: quoteDraftSchema, 201: quoteDraftSchema } },
     },
     async (request, reply) => {
@@ -43,7 +43,7 @@ export const quoteRoutes: Routes = async (app) => {
     },
   )
 
-  app.delete('/v1/jobs/:job/quote/draft', { config: { action: 'quotes.draft' }, schema: { tags, summary: 'Drop the draft', description: 'Needs If-Match.', params: ofJob, response: { 204: z.null() } } }, async (request, reply) => {
+  app.delete('/v1/jobs/:job/quote/draft', { config: { action: 'quotes.draft', takesVersion: true }, schema: { tags, summary: 'Drop the draft', description: 'Needs If-Match.', params: ofJob, response: { 204: z.null() } } }, async (request, reply) => {
     await dropDraft(app.database, request.actor, request.params.job, expectedVersion(request))
     return reply.code(204).send(null)
   })
@@ -57,19 +57,19 @@ export const quoteRoutes: Routes = async (app) => {
   app.post(
     '/v1/jobs/:job/quote/versions',
     {
-      config: { action: 'quotes.send' },
+      config: { action: 'quotes.send', takesKey: true, takesVersion: true },
       schema: { tags, summary: 'Send the draft to the manager', description: 'The draft becomes a version that is never edited. With If-Match it must still be the draft you saw; an Idempotency-Key is taken.', params: ofJob, body: nothingSchema, response: { 201: quoteVersionSchema } },
     },
     async (request, reply) => {
       const { job } = request.params
       const basis = request.headers['if-match'] === undefined ? undefined : expectedVersion(request)
       const evidence = await evidenceFor(app.database, request.actor, job)
-      const version = await acted<QuoteVersion>(app.database, request, (tx) => sendVersion(tx, request.actor, job, evidence, basis))
+      const version = await onceWhereKeyed<QuoteVersion>(app.database, request, actorKey(request.actor), (tx) => sendVersion(tx, request.actor, job, evidence, basis))
       return reply.code(201).header('location', `/v1/jobs/${job}/quote`).send(version)
     },
   )
 
-  const answers = { config: { action: 'quotes.answer' }, schema: { tags, params: ofVersion, description: KEYED, response: { 201: approvalSchema } } } as const
+  const answers = { config: { action: 'quotes.answer', takesKey: true }, schema: { tags, params: ofVersion, description: KEYED, response: { 201: approvalSchema } } } as const
   app.post('/v1/quote-versions/:version/approval', { ...answers, schema: { ...answers.schema, summary: 'Approve', body: approveSchema } }, async (request, reply) =>
     reply.code(201).send(await keyed<Approval>(app.database, request, (tx) => answerVersion(tx, request.actor, request.params.version, { kind: 'approved', reason: request.body.reason ?? null }))))
   app.post('/v1/quote-versions/:version/send-back', { ...answers, schema: { ...answers.schema, summary: 'Send back with a question or a test to do', body: sendBackSchema } }, async (request, reply) =>
@@ -78,12 +78,12 @@ export const quoteRoutes: Routes = async (app) => {
     reply.code(201).send(await keyed<Approval>(app.database, request, (tx) => answerVersion(tx, request.actor, request.params.version, { kind: 'refused', reason: request.body.reason }))))
   app.post(
     '/v1/quote-versions/:version/withdrawal',
-    { config: { action: 'approvals.withdraw' }, schema: { tags, summary: 'Withdraw the approval, until the repair starts', description: KEYED, params: ofVersion, body: waiverSchema, response: { 201: approvalSchema } } },
+    { config: { action: 'approvals.withdraw', takesKey: true }, schema: { tags, summary: 'Withdraw the approval, until the repair starts', description: KEYED, params: ofVersion, body: waiverSchema, response: { 201: approvalSchema } } },
     async (request, reply) => reply.code(201).send(await keyed<Approval>(app.database, request, (tx) => withdrawApproval(tx, request.actor, request.params.version, request.body.reason))),
   )
   app.post(
     '/v1/quote-versions/:version/authorisations',
-    { config: { action: 'authorisations.write' }, schema: { tags, summary: 'Record the customer’s permission, or that he declined', description: KEYED, params: ofVersion, body: newAuthorisationSchema, response: { 201: authorisationSchema } } },
+    { config: { action: 'authorisations.write', takesKey: true }, schema: { tags, summary: 'Record the customer’s permission, or that he declined', description: KEYED, params: ofVersion, body: newAuthorisationSchema, response: { 201: authorisationSchema } } },
     async (request, reply) => reply.code(201).send(await keyed<Authorisation>(app.database, request, (tx) => authorise(tx, request.actor, request.params.version, request.body))),
   )
 
@@ -97,9 +97,4 @@ export const quoteRoutes: Routes = async (app) => {
 /** An action that needs its Idempotency-Key. */
 async function keyed<T>(database: Database, request: FastifyRequest, action: (tx: Transaction) => Promise<T>): Promise<T> {
   return (await once(database, request, actorKey(request.actor), async (tx) => ({ status: 201, body: await action(tx) }))).body as T
-}
-
-/** An action that takes an Idempotency-Key where one is sent. */
-function acted<T>(database: Database, request: FastifyRequest, action: (tx: Transaction) => Promise<T>): Promise<T> {
-  return request.headers['idempotency-key'] === undefined ? database.transaction(action) : keyed(database, request, action)
 }

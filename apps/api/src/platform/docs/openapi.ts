@@ -24,6 +24,8 @@ declare module 'fastify' {
   interface FastifyContextConfig {
     /** The route takes an Idempotency-Key. */
     takesKey?: true
+    /** If-Match outside of PATCH, which always takes it. */
+    takesVersion?: true
   }
   interface FastifyInstance {
     /** The published document, made once all routes are there. */
@@ -56,7 +58,7 @@ export const openApi = plugin<{ version: string; openActions: ReadonlySet<string
         if (!url.startsWith('/v1')) return { schema: { hide: true }, url } as never
         const action = (route.route as { config?: { action?: string } }).config?.action ?? ''
         const open = openActions.has(action)
-        const headers = headersOf(route.route as { method: string | readonly string[]; url: string; config?: { takesKey?: true } })
+        const headers = headersOf(route.route as { method: string | readonly string[]; url: string; config?: { takesKey?: true; takesVersion?: true } })
         return { schema: { ...schema, ...headers, 'x-action': action, ...(open ? { security: [] } : {}), response: withProblem(schema?.['response']) }, url } as never
       },
       transformObject: jsonSchemaTransformObject as never,
@@ -74,10 +76,11 @@ export const openApi = plugin<{ version: string; openActions: ReadonlySet<string
 )
 
 /** Headers that a handler reads itself, so that they stand in no schema: If-Match of an edit, Idempotency-Key where a route takes one. */
-function headersOf({ method, url, config }: { readonly method: string | readonly string[]; readonly url: string; readonly config?: { readonly takesKey?: true } }): object {
+function headersOf({ method, url, config }: { readonly method: string | readonly string[]; readonly url: string; readonly config?: { readonly takesKey?: true; readonly takesVersion?: true } }): object {
+  // One's own preferences have no versions: the last word counts.
+  const readsVersion = config?.takesVersion === true || ([method].flat().includes('PATCH') && url !== '/v1/me')
   const properties = {
-    // One's own preferences have no versions: the last word counts.
-    ...([method].flat().includes('PATCH') && url !== '/v1/me' ? { 'if-match': { type: 'string', description: 'the ETag that the edit is based on; without it 428, and 412 when it is not the present one', examples: ['"3"'] } } : {}),
+    ...(readsVersion ? { 'if-match': { type: 'string', description: 'the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one', examples: ['"3"'] } } : {}),
     ...(config?.takesKey ? { 'idempotency-key': { type: 'string', description: 'the same key and body again are answered as the first time; 8 to 200 characters' } } : {}),
   }
   return Object.keys(properties).length === 0 ? {} : { headers: { type: 'object', properties } }
