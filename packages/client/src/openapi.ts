@@ -1953,6 +1953,8 @@ export interface paths {
                      * @example "3"
                      */
                     "if-match"?: string;
+                    /** @description `*` instead of if-match: starts the first one */
+                    "if-none-match"?: string;
                 };
                 path: {
                     /**

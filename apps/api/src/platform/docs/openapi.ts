@@ -81,6 +81,7 @@ function headersOf({ method, url, config }: { readonly method: string | readonly
   const readsVersion = config?.takesVersion === true || ([method].flat().includes('PATCH') && url !== '/v1/me')
   const properties = {
     ...(readsVersion ? { 'if-match': { type: 'string', description: 'the ETag that the edit is based on; without it 428 where there is something to edit, and 412 when it is not the present one', examples: ['"3"'] } } : {}),
+    ...(config?.takesVersion === true && [method].flat().includes('PUT') ? { 'if-none-match': { type: 'string', description: '`*` instead of if-match: starts the first one' } } : {}),
     ...(config?.takesKey ? { 'idempotency-key': { type: 'string', description: 'the same key and body again are answered as the first time; 8 to 200 characters' } } : {}),
   }
   return Object.keys(properties).length === 0 ? {} : { headers: { type: 'object', properties } }
