@@ -14,6 +14,10 @@ const VALUES: Readonly<Record<string, readonly unknown[]>> = {
 /** Signed in otherwise than by an access token, or answered in the words of another standard. */
 const NOT_HERE = new Set(['POST /v1/token'])
 
+/**
+ * `tests/acceptance/bad-input.test.ts` spoils the examples of every body; here the records that a body speaks of are really there, so that
+ * a value of the right type, however odd, gets past the schema to the services and the database.
+ */
 let service: TestService
 let chain: TestChain
 let records: Records
@@ -94,23 +98,4 @@ describe('every body of every route', () => {
     expect(wrong).toEqual([])
     expect(demanded).toBeGreaterThan(1500)
   }, 300_000)
-
-  test('an unknown field is refused by its path', async () => {
-    const wrong: string[] = []
-    for (const { route, make } of bodies()) {
-      const request = make()
-      const answer = await send(route, request, { ...request.body, surprise: 1 })
-      if (!problemOf(answer) || !answer.errors.some(({ path }) => path === '/surprise')) wrong.push(`${route}: ${answer.status} ${JSON.stringify(answer.errors).slice(0, 200)}`)
-    }
-    expect(wrong).toEqual([])
-  }, 60_000)
-
-  test.each([['a list', []], ['a text', 'x'], ['a number', 5], ['true', true]])('%s instead of an object is refused', async (_, body) => {
-    const wrong: string[] = []
-    for (const { route, make } of bodies()) {
-      const answer = await send(route, make(), body)
-      if (!problemOf(answer)) wrong.push(`${route}: ${answer.status}`)
-    }
-    expect(wrong).toEqual([])
-  }, 60_000)
 })
