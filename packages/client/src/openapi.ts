@@ -8095,6 +8095,12 @@ export interface components {
                  * @description identifier, a UUID
                  * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
                  */
+                fitting: string;
+                /**
+                 * Format: uuid
+                 * @description identifier, a UUID
+                 * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                 */
                 vehicle: string;
                 plate: string | null;
                 /**
@@ -11639,6 +11645,12 @@ export interface components {
             history: components["schemas"]["EngineHistory"];
             leads: components["schemas"]["LeadPlan"] | null;
             fittedIn: {
+                /**
+                 * Format: uuid
+                 * @description identifier, a UUID
+                 * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                 */
+                fitting: string;
                 /**
                  * Format: uuid
                  * @description identifier, a UUID

@@ -26,7 +26,7 @@ export const engineSchema = z
     ownValues: engineOwnValuesSchema,
     history: historySchema,
     leads: leadPlanSchema.nullable(),
-    fittedIn: z.strictObject({ vehicle: idSchema, plate: z.string().nullable(), from: instantSchema }).nullable(),
+    fittedIn: z.strictObject({ fitting: idSchema, vehicle: idSchema, plate: z.string().nullable(), from: instantSchema }).nullable(),
     version: versionSchema,
   })
   .meta({ id: 'Engine' })

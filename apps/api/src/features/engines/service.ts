@@ -90,7 +90,7 @@ export function shownEngine(row: EngineRow, actor: Actor): Engine {
     ownValues: row.specification as Engine['ownValues'],
     history: row.history as Engine['history'],
     leads: (row.family?.leads ?? null) as Engine['leads'],
-    fittedIn: fitting === undefined ? null : { vehicle: fitting.vehicleId, plate: seesPlate ? fitting.vehicle.plate : null, from: fitting.from.toISOString() },
+    fittedIn: fitting === undefined ? null : { fitting: fitting.id, vehicle: fitting.vehicleId, plate: seesPlate ? fitting.vehicle.plate : null, from: fitting.from.toISOString() },
     version: row.version,
   }
 }

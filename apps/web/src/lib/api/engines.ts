@@ -1,4 +1,4 @@
-import type { Engine, EngineEdit, EngineEvent, EngineHistoryEntry, EngineFamily, EngineFamilyEdit, Fitting, NewEngine, NewEngineEvent, NewEngineFamily, NewFitting } from '@evenbore/contract'
+import type { Engine, EngineEdit, EngineEvent, EngineHistoryEntry, EngineFamily, EngineFamilyEdit, Fitting, NewEngine, NewEngineEvent, NewEngineFamily, NewFitting, Removal, SameEngine } from '@evenbore/contract'
 import { answer } from './answer.ts'
 import { client } from './client.ts'
 import type { Page } from './page.ts'
@@ -15,6 +15,10 @@ export const newEngine = (body: NewEngine) => answer<Engine>(client.POST('/v1/en
 export const readEngine = (engine: string) => answer<Engine>(client.GET('/v1/engines/{engine}', of(engine)))
 export const editEngine = (engine: string, etag: string, body: EngineEdit) => answer<Engine>(client.PATCH('/v1/engines/{engine}', { ...of(engine), ...match(etag), body }))
 export const fitEngine = (engine: string, body: NewFitting) => answer<Fitting>(client.POST('/v1/engines/{engine}/fittings', { ...of(engine), body }))
+/** Records that the engine of this fitting was taken out. */
+export const removeEngine = (fitting: string, body: Removal) => answer<Fitting>(client.POST('/v1/fittings/{fitting}/removal', { params: { path: { fitting } }, body }))
+/** Says in both trails that two records are one engine. */
+export const sameEngine = (engine: string, body: SameEngine) => answer<SameEngine>(client.POST('/v1/engines/{engine}/same', { ...of(engine), body }))
 export const noteEngineEvent = (engine: string, body: NewEngineEvent) => answer<EngineEvent>(client.POST('/v1/engines/{engine}/events', { ...of(engine), body }))
 /** The engine over years: dated entries, newest first. */
 export const readHistory = (engine: string) => answer<Page<EngineHistoryEntry>>(client.GET('/v1/engines/{engine}/history', of(engine)))

@@ -8,7 +8,7 @@ export const compressionKinds = {
 export type CompressionKind = keyof typeof compressionKinds
 
 /** Tests in the order in which they are usually done; the words come from the dictionary. */
-export const testScreens = ['compression', 'wet', 'leakage', 'plug', 'clearance', 'observation', 'running', 'snap', 'power-balance', 'vacuum', 'coolant-gas', 'cooling-pressure', 'borescope', 'valve-lift'] as const
+export const testScreens = ['compression', 'wet', 'leakage', 'plug', 'clearance', 'observation', 'running', 'snap', 'power-balance', 'vacuum', 'coolant-gas', 'cooling-pressure', 'borescope', 'valve-lift', 'cranking-current'] as const
 export type TestScreen = (typeof testScreens)[number]
 
 /** The screen asked for in the address; dry compression where none or an unknown one is. */

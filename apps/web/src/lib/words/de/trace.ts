@@ -1,0 +1,32 @@
+import type { TraceWords } from '../en/trace.ts'
+
+export const trace: TraceWords = {
+  what: 'Einige Sekunden Anlassen mit der Stromzange am Anlasserkabel aufzeichnen und die Datei hierher bringen oder ihre Zeilen einfügen: Zeit und Strom, mit oder ohne Überschriften.',
+  file: 'Datei nehmen',
+  paste: 'Oder die Zeilen einfügen',
+  rate: 'Messwerte je Sekunde',
+  rateHint: 'Nur wenn in den Zeilen allein der Strom steht.',
+  oneAt: 'Zylinder 1 verdichtet bei, s',
+  oneAtHint: 'Sekunden ab dem ersten Messwert, von einem zweiten Fühler. Ohne sie bleiben die Höcker namenlos.',
+  samples: (count, seconds, hertz) => `${count} Messwerte in ${seconds} s, ${hertz} je Sekunde.`,
+  grouped: (by) => `Zu viele zum Aufbewahren: je ${by} Nachbarn wurden gemittelt.`,
+  faults: {
+    empty: 'Darin ist keine Aufzeichnung: mindestens zwei Zeilen mit Zeit und Strom werden erwartet.',
+    'rate-needed': 'In den Zeilen steht je eine Zahl. Wie viele Messwerte je Sekunde sind es?',
+    'too-long': 'Das ist zu lang für ein Anlassen. Bitte die wenigen Sekunden gleichmäßigen Anlassens ausschneiden.',
+    'not-a-number': (line, got) => `Zeile ${line} ist nicht Zeit und Strom: „${got}“.`,
+    'time-goes-back': (line, got) => `Zeile ${line}: die Zeit liegt nicht nach der davor: „${got}“.`,
+    'one-column': (line, got) => `Zeile ${line} bricht ab: „${got}“.`,
+  },
+  unreadable: 'Diese Datei ist kein Text. Erwartet wird eine Tabelle: Zeit und Strom in jeder Zeile.',
+  picture: 'Strom beim Anlassen',
+  humps: 'Gefundene Verdichtungshöcker',
+  speed: (rpm, cycles) => `${rpm}/min, ${cycles} Arbeitsspiele.`,
+  place: (number) => `Platz ${number} der Zündfolge`,
+  share: (percent, sd) => `${percent} ± ${sd} Prozent der besseren Hälfte`,
+  weak: 'schwach',
+  alike: 'wie seine Geschwister',
+  unnamed: 'Welcher Höcker zu welchem Zylinder gehört, ist nicht bekannt: die Zündfolge oder die Zeit von Zylinder 1 fehlt. Aufbewahrt wird sie, nennt aber keinen.',
+  unusable: 'Diese Aufzeichnung sagt nichts über die Verdichtung. Sie kann aufbewahrt werden und wird nicht gewichtet.',
+  keepAnyway: 'Trotzdem aufbewahren',
+}

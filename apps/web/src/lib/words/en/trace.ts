@@ -1,0 +1,32 @@
+/** Words of the cranking-current screen, fetched with it. */
+export const trace = {
+  what: 'Record a few seconds of cranking with a clamp on the starter lead, and bring the file here or paste its lines: time and current, with or without headings.',
+  file: 'Take a file',
+  paste: 'Or paste the lines',
+  rate: 'Samples a second',
+  rateHint: 'Only where the lines hold the current alone.',
+  oneAt: 'Cylinder 1 compresses at, s',
+  oneAtHint: 'Seconds from the first sample, from a second probe. Without it the humps stay unnamed.',
+  samples: (count: string, seconds: string, hertz: string) => `${count} samples in ${seconds} s, ${hertz} a second.`,
+  grouped: (by: number) => `Too many to keep: each ${by} neighbours were averaged.`,
+  faults: {
+    empty: 'There is no trace in this: at least two lines of time and current are expected.',
+    'rate-needed': 'The lines hold one number each. How many samples a second are they?',
+    'too-long': 'This is too long for a trace of cranking. Cut out the few seconds of steady cranking.',
+    'not-a-number': (line: number, got: string) => `Line ${line} is no time and current: “${got}”.`,
+    'time-goes-back': (line: number, got: string) => `Line ${line}: its time is not later than the one before: “${got}”.`,
+    'one-column': (line: number, got: string) => `Line ${line} breaks off: “${got}”.`,
+  },
+  unreadable: 'This file is no text. A table is expected: time and current on each line.',
+  picture: 'Current while cranking',
+  humps: 'Compression humps found',
+  speed: (rpm: string, cycles: string) => `${rpm} rpm, ${cycles} engine cycles.`,
+  place: (number: number) => `Place ${number} of the firing order`,
+  share: (percent: string, sd: string) => `${percent} ± ${sd} percent of the better half`,
+  weak: 'weak',
+  alike: 'like its sisters',
+  unnamed: 'Which hump belongs to which cylinder is not known: the firing order or the time of cylinder 1 is missing. Kept, but it names nobody.',
+  unusable: 'This trace says nothing of compression. It can be kept, and will not be weighed.',
+  keepAnyway: 'Keep it all the same',
+}
+export type TraceWords = typeof trace

@@ -1,0 +1,32 @@
+import type { TraceWords } from '../en/trace.ts'
+
+export const trace: TraceWords = {
+  what: 'Grabe unos segundos de arranque con la pinza en el cable del motor de arranque y traiga aquí el archivo o pegue sus líneas: tiempo y corriente, con o sin encabezados.',
+  file: 'Elegir un archivo',
+  paste: 'O pegar las líneas',
+  rate: 'Muestras por segundo',
+  rateHint: 'Solo si las líneas llevan únicamente la corriente.',
+  oneAt: 'El cilindro 1 comprime a los, s',
+  oneAtHint: 'Segundos desde la primera muestra, de una segunda sonda. Sin ello las ondas quedan sin nombre.',
+  samples: (count, seconds, hertz) => `${count} muestras en ${seconds} s, ${hertz} por segundo.`,
+  grouped: (by) => `Demasiadas para guardarlas: se promedió cada grupo de ${by} vecinas.`,
+  faults: {
+    empty: 'Aquí no hay ningún registro: se esperan al menos dos líneas con tiempo y corriente.',
+    'rate-needed': 'Cada línea lleva un solo número. ¿Cuántas muestras por segundo son?',
+    'too-long': 'Es demasiado largo para un arranque. Recorte los pocos segundos de giro regular.',
+    'not-a-number': (line, got) => `La línea ${line} no es tiempo y corriente: «${got}».`,
+    'time-goes-back': (line, got) => `Línea ${line}: su tiempo no es posterior al anterior: «${got}».`,
+    'one-column': (line, got) => `La línea ${line} está cortada: «${got}».`,
+  },
+  unreadable: 'Este archivo no es texto. Se espera una tabla: tiempo y corriente en cada línea.',
+  picture: 'Corriente durante el arranque',
+  humps: 'Ondas de compresión encontradas',
+  speed: (rpm, cycles) => `${rpm} rpm, ${cycles} ciclos del motor.`,
+  place: (number) => `Lugar ${number} del orden de encendido`,
+  share: (percent, sd) => `${percent} ± ${sd} por ciento de la mejor mitad`,
+  weak: 'débil',
+  alike: 'como sus hermanos',
+  unnamed: 'No se sabe qué onda es de qué cilindro: falta el orden de encendido o el momento del cilindro 1. Se guarda, pero no señala a ninguno.',
+  unusable: 'Este registro no dice nada de la compresión. Puede guardarse y no contará.',
+  keepAnyway: 'Guardarlo de todos modos',
+}
