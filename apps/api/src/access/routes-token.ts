@@ -1,15 +1,15 @@
 import { tokenAnswerSchema, tokenRequestSchema } from '@evenbore/contract'
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
+import type { Config } from '../config.ts'
 import type { App } from '../platform/http/app.ts'
 import { problem, problemDocument } from '../platform/problems/problem.ts'
 import { tokenForApp, type TokenRefusal } from './outside-apps.ts'
-import type { AccessOptions } from './routes.ts'
 
 const keySetSchema = z.strictObject({ keys: z.array(z.record(z.string(), z.unknown())) }).meta({ id: 'KeySet' })
 
 /** Tokens for outside apps, and the keys to check any access token with. */
-export async function tokenRoutes(app: App, { config }: AccessOptions): Promise<void> {
+export async function tokenRoutes(app: App, { config }: { readonly config: Config }): Promise<void> {
   const { database, keys } = app
   // RFC 6749 asks for a form; only here is one read.
   app.addContentTypeParser('application/x-www-form-urlencoded', { parseAs: 'string', bodyLimit: 10_000 }, (_request, body, done) => {

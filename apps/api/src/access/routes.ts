@@ -10,7 +10,7 @@ import { tokenRoutes } from './routes-token.ts'
 import { verifiedTokens } from './verified.ts'
 
 /** What the routes of access need to know of the configuration. */
-export type AccessOptions = { readonly config: Config }
+type AccessOptions = { readonly config: Config }
 
 declare module 'fastify' {
   interface FastifyInstance {

@@ -1,16 +1,6 @@
 import type { Transaction } from '../../platform/database/database.ts'
 import { problem } from '../../platform/problems/problem.ts'
-import { readJobPlace } from './store.ts'
-
-/** A job as far as what hangs on it needs to know: whose it is, whose engine, where it stands now, and whether it is over. */
-export type JobPlace = {
-  readonly id: string
-  readonly code: string
-  readonly garage: string
-  readonly engine: string
-  readonly bay: string | null
-  readonly over: 'handed over' | 'cancelled' | null
-}
+import { readJobPlace, type JobPlace } from './store.ts'
 
 /**
  * The job that a path names. Its garage is still to be asked about: `demand(actor, action, { garage: job.garage })`.

@@ -6,12 +6,12 @@ import { newId } from '../../platform/ids.ts'
 import { emit } from '../../platform/live/outbox.ts'
 import { badField, problem } from '../../platform/problems/problem.ts'
 import { appendTrail } from '../trail/service.ts'
-import { demandOpen, jobPlace, type JobPlace } from './job.ts'
-import { closeSessionRows, insertSession, knownApps, readInstrument, readReadings, readSessions, releaseRetestOwed, sessionExists } from './store.ts'
+import { demandOpen, jobPlace } from './job.ts'
+import { closeSessionRows, insertSession, knownApps, readInstrument, readReadings, readSessions, releaseRetestOwed, sessionExists, type JobPlace } from './store.ts'
 import { toSession, toStoredReading } from './wire.ts'
 
-export { demandOpen, jobPlace, type JobPlace } from './job.ts'
-export { readReadings, readSessions, type ReadingRow, type SessionRow } from './store.ts'
+export { demandOpen, jobPlace } from './job.ts'
+export { readReadings, readSessions, type JobPlace, type ReadingRow, type SessionRow } from './store.ts'
 export { isCurrent } from './wire.ts'
 
 /** The sessions of a job with their readings. */

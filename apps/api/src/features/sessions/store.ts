@@ -2,7 +2,16 @@ import type { Conditions, EnteredReading, Gauge, LeakageTester, SessionPurpose }
 import type { Prisma } from '../../generated/prisma/client.ts'
 import type { Database, Transaction } from '../../platform/database/database.ts'
 import { sqlFile } from '../../platform/database/sql-file.ts'
-import type { JobPlace } from './job.ts'
+
+/** A job as far as what hangs on it needs to know: whose it is, whose engine, where it stands now, and whether it is over. */
+export type JobPlace = {
+  readonly id: string
+  readonly code: string
+  readonly garage: string
+  readonly engine: string
+  readonly bay: string | null
+  readonly over: 'handed over' | 'cancelled' | null
+}
 
 export async function readJobPlace(tx: Transaction, job: string): Promise<JobPlace | undefined> {
   const row = await tx.job.findUnique({ where: { id: job }, select: { id: true, code: true, garageId: true, engineId: true, bayId: true, handedOverAt: true, cancelledAt: true } })

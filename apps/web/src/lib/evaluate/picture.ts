@@ -4,7 +4,7 @@ import { formatFigure, inUnit } from '#lib/format/pressure.ts'
 import type { PlanCylinder } from '#lib/plan/plan-cylinder.ts'
 import { placeOf, type LimitBand, type SpreadTick } from '#lib/spread/rule.ts'
 import { readingHalfWidth } from '#lib/spread/uncertainty.ts'
-import type { Words } from '#lib/words/text.svelte.ts'
+import type { Words } from '#lib/words/en.ts'
 
 /** How a person reads figures. */
 export interface Reader {

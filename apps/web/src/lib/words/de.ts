@@ -1,4 +1,4 @@
-import type { Words } from './text.svelte.ts'
+import type { Words } from './en.ts'
 import { ui } from './de/ui.ts'
 import { bay } from './de/bay.ts'
 import { session } from './de/session.ts'

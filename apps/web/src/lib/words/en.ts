@@ -11,5 +11,6 @@ import { office } from './en/office.ts'
 import { settings } from './en/settings.ts'
 import { setup } from './en/setup.ts'
 
-/** English, the pattern of every other dictionary: one file for each part of the interface. */
+/** English, the pattern of every other dictionary: one file for each part of the interface. The others have the same keys or do not compile. */
 export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }
+export type Words = typeof en

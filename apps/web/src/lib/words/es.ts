@@ -1,4 +1,4 @@
-import type { Words } from './text.svelte.ts'
+import type { Words } from './en.ts'
 import { ui } from './es/ui.ts'
 import { bay } from './es/bay.ts'
 import { session } from './es/session.ts'

@@ -1,8 +1,6 @@
-import { en } from './en.ts'
+import { en, type Words } from './en.ts'
 import { deviceSettings } from '#lib/format/device-settings.svelte.ts'
 
-/** Every text of the interface. English is the pattern; the other dictionaries must have the same keys or do not compile. */
-export type Words = typeof en
 export const languages = ['en', 'de', 'es'] as const
 export type Language = (typeof languages)[number]
 /** Each language in its own words, as it stands in a list to choose from. */

@@ -1,5 +1,5 @@
 import type { Action } from '@evenbore/contract'
-import type { Words } from '#lib/words/text.svelte.ts'
+import type { Words } from '#lib/words/en.ts'
 
 interface Place {
   readonly href: string

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const cautions: Words['cautions'] = {
   cranking: 'Gang heraus, Räder verkeilt, Zündung tot, Kraftstoff zu. Hände, Haare, Kabel und Tablet weg von Lüfter und Riemen; der Schlüssel dreht nur auf Ihr Wort.',

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const desk: Words['desk'] = {
   places: { floor: 'Werkstatt', decisions: 'Entscheidungen', retests: 'Nachmessungen', customers: 'Kunden', vehicles: 'Fahrzeuge', engines: 'Motoren', reliability: 'Treffsicherheit', settings: 'Einstellungen' },

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const job: Words['job'] = {
   what: (vehicle, engine) => `${vehicle}, ${engine}`,

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const tests: Words['tests'] = {
   enginePlan: 'Motorplan, von oben gesehen, vorn ist links',

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const ui: Words['ui'] = {
   skip: 'Zum Inhalt',

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const bay: Words['bay'] = {
   title: 'Tableta del puesto',

@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const cautions: Words['cautions'] = {
   cranking: 'Sin marcha, ruedas calzadas, encendido muerto, combustible cortado. Manos, pelo, cables y tableta lejos de ventilador y correas; la llave gira solo cuando usted lo dice.',

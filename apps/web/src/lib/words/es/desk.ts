@@ -1,4 +1,4 @@
-import type { Words } from '../text.svelte.ts'
+import type { Words } from '../en.ts'
 
 export const desk: Words['desk'] = {
   places: { floor: 'Taller', decisions: 'Decisiones', retests: 'Remediciones', customers: 'Clientes', vehicles: 'Vehículos', engines: 'Motores', reliability: 'Acierto', settings: 'Ajustes' },
