@@ -1,5 +1,5 @@
 import { CASE_LIMITS } from './case-codes.ts'
-import type { Case } from './case.ts'
+import type { Case } from './case-shape.ts'
 import type { EngineDescription } from './engine-description.ts'
 import type { CompressionReading, LeakageReading, Reading } from './reading.ts'
 import { PASCALS_PER_UNIT, type Pressure } from './pressure.ts'
