@@ -14,6 +14,7 @@ export class Pages<Item> {
   #next: string | null = $state(null)
   readonly #fetch: (after: string | undefined) => Promise<Answer<Page<Item>>>
   #round = 0
+  #soon: ReturnType<typeof setTimeout> | undefined
 
   constructor(fetch: (after: string | undefined) => Promise<Answer<Page<Item>>>, options: { readonly later?: boolean } = {}) {
     this.#fetch = fetch
@@ -26,6 +27,12 @@ export class Pages<Item> {
 
   /** Reads the first page anew; an answer to an earlier question that comes late is dropped. */
   again = (): Promise<void> => this.#read(undefined)
+
+  /** The same once no further key has been pressed for a moment. */
+  soon = (): void => {
+    clearTimeout(this.#soon)
+    this.#soon = setTimeout(() => void this.again(), 250)
+  }
 
   more = (): Promise<void> => (this.#next === null || this.loading ? Promise.resolve() : this.#read(this.#next))
 
