@@ -23,11 +23,11 @@ export const causes: Readonly<Record<Cause, Entry<CauseTraits>>> = {
 
 /** Evenly worn engines: degrees of common leak past the rings, as loss of logarithmic pressure. */
 export const wornEvenly = {
-  losses: entry([0.1, 0.19, 0.35, 0.65], FROM_MEMORY, 'Degrees of even wear: common loss of pressure at which the sum is taken.'),
-  weights: entry([0.36, 0.34, 0.2, 0.1], FROM_MEMORY, 'How common each degree is among evenly worn engines.'),
+  leaks: entry([0.35, 0.6, 1, 1.7], 'common practice, no source: 20 to 30 percent lost is worn, over 30 repair', 'Degrees of even wear: leak past the rings beyond a sound one, mm2 on 400 cm3, at which the sum is taken (with the sound leak 15, 27, 46 and 70 percent lost).'),
+  weights: entry([0.3, 0.35, 0.25, 0.1], FROM_MEMORY, 'How common each degree is among evenly worn engines.'),
   sealedByOil: entry({ mean: 0.55, spread: 0.2 }, 'US Army TM 5-4210-230-14&P-1 addendum 2 (clear rise = rings); amount from memory', 'Part of the common leak that oil closes.'),
-  leakSpread: entry(0.35, FROM_MEMORY, 'Scatter of the common leak about what the common loss suggests (sd of logarithm).'),
-  leakSisters: entry(0.45, FROM_MEMORY, 'Leaks of evenly worn cylinders differ among themselves (sd of logarithm).'),
+  leakSpread: entry(0.25, FROM_MEMORY, 'Scatter of the common leak about each degree (sd of logarithm).'),
+  leakSisters: entry(0.35, FROM_MEMORY, 'Leaks of evenly worn cylinders differ among themselves (sd of logarithm).'),
   sisterSpread: entry(0.05, FROM_MEMORY, 'How much evenly worn cylinders differ among themselves (sd of logarithm).'),
   plugOil: entry(0.3, FROM_MEMORY, 'Chance of an oily plug in any cylinder of an evenly worn engine.'),
 } as const

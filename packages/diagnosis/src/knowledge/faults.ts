@@ -13,13 +13,14 @@ export const PLACES = ['intake', 'exhaust', 'crankcase', 'coolant', 'neighbour',
 export type Place = (typeof PLACES)[number]
 
 /**
- * What a fault does. `share`: of all single-cylinder faults. `loss`: natural logarithm of healthy over faulty cranking
- * pressure, lognormal (negative `sign` raises pressure). `leaks`: whether the loss is a leak that a leakage test sees;
+ * What a fault does. `share`: of all single-cylinder faults. `size`, lognormal: of faults that leak the effective leak at 80 psi in
+ * mm2 on a cylinder of 400 cm3, of others the natural logarithm of healthy over faulty cranking pressure (negative `sign` raises
+ * pressure); at `least` it is as likely as not that a strip-down calls it sound. `leaks`: whether a leakage test sees it;
  * `escapes` says where, as weights. `sealedByOil`: part of the leak that oil closes, mean and spread.
  */
 export interface FaultTraits {
   readonly share: number
-  readonly loss: { readonly median: number; readonly spread: number; readonly sign: 1 | -1 }
+  readonly size: { readonly median: number; readonly spread: number; readonly least: number; readonly sign: 1 | -1 }
   readonly leaks: boolean
   readonly escapes: Readonly<Partial<Record<Place, number>>>
   readonly sealedByOil: { readonly mean: number; readonly spread: number }
@@ -30,14 +31,18 @@ export interface FaultTraits {
 }
 
 const NO_SEAL = { mean: 0.03, spread: 0.06 }
+/** About 9 percent lost on the reference tester: up to 10 is called good (common practice). */
+const LEAST_LEAK = 0.48
+/** A gasket, crack or thread that leaks at all is no longer sound; below this nobody notices (6 percent). */
+const LEAST_OUTWARD = 0.38
 
 function traits(
   share: number, median: number, spread: number, escapes: Partial<Record<Place, number>>,
-  more: Partial<Pick<FaultTraits, 'leaks' | 'sealedByOil' | 'silent' | 'stopsWithSlackRockers'>> & { sign?: 1 | -1 } = {},
+  more: Partial<Pick<FaultTraits, 'leaks' | 'sealedByOil' | 'silent' | 'stopsWithSlackRockers'>> & { least?: number; sign?: 1 | -1 } = {},
 ): FaultTraits {
   return {
     share, escapes,
-    loss: { median, spread, sign: more.sign ?? 1 },
+    size: { median, spread, least: more.least ?? (more.leaks === false ? 0.02 : LEAST_LEAK), sign: more.sign ?? 1 },
     leaks: more.leaks ?? true,
     sealedByOil: more.sealedByOil ?? NO_SEAL,
     silent: more.silent ?? 0.02,
@@ -49,46 +54,46 @@ const PLUS_LISTENING = 'share and severity from memory; listening point: AOPA ar
 
 /** The faults of one cylinder: how common among faults, how much pressure they cost, where they are heard, what oil does. */
 export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
-  'exhaust-valve-leak': entry(traits(0.28, 0.28, 0.85, { exhaust: 1 }), PLUS_LISTENING,
+  'exhaust-valve-leak': entry(traits(0.28, 1.9, 0.8, { exhaust: 1 }), PLUS_LISTENING,
     'Burnt or leaking exhaust valve: the hottest part and the commonest single fault; oil changes little.'),
-  'intake-valve-leak': entry(traits(0.11, 0.25, 0.85, { intake: 1 }), PLUS_LISTENING,
+  'intake-valve-leak': entry(traits(0.11, 1.6, 0.8, { intake: 1 }), PLUS_LISTENING,
     'Leaking intake valve: heard at the air cleaner; oil changes little.'),
-  'ring-wear': entry(traits(0.17, 0.2, 0.65, { crankcase: 1 }, { sealedByOil: { mean: 0.62, spread: 0.2 } }),
+  'ring-wear': entry(traits(0.17, 1.0, 0.5, { crankcase: 1 }, { sealedByOil: { mean: 0.62, spread: 0.2 } }),
     'share and severity from memory; oil and listening: US Army TM 5-4210-230-14&P-1 addendum 2; TM 5-3805-260-24',
     'Worn rings or bore of this cylinder: heard at the filler; a clear rise with oil.'),
-  'ring-broken-or-stuck': entry(traits(0.08, 0.36, 0.7, { crankcase: 1 }, { sealedByOil: { mean: 0.38, spread: 0.2 } }),
+  'ring-broken-or-stuck': entry(traits(0.08, 2.0, 0.65, { crankcase: 1 }, { sealedByOil: { mean: 0.38, spread: 0.2 } }),
     FROM_MEMORY, 'Broken or stuck ring: more loss than wear, oil helps only in part.'),
-  'piston-damage': entry(traits(0.045, 1.2, 1, { crankcase: 1 }, { sealedByOil: { mean: 0.1, spread: 0.12 } }),
+  'piston-damage': entry(traits(0.045, 5, 1.1, { crankcase: 1 }, { sealedByOil: { mean: 0.1, spread: 0.12 } }),
     FROM_MEMORY, 'Holed, cracked or burnt piston: heavy loss, loud at the filler, oil runs through.'),
-  'valve-not-opening': entry(traits(0.045, 1.2, 1, {}, { leaks: false, silent: 0.4 }), ROUGH_CALCULATION,
+  'valve-not-opening': entry(traits(0.045, 2.2, 0.8, {}, { leaks: false, silent: 0.45 }), ROUGH_CALCULATION,
     'Worn lobe, bent pushrod, collapsed tappet: an intake that hardly opens starves the cylinder and nothing leaks; a lobe worn to a tenth still fills, and an exhaust that never opens reads normal.'),
-  'clearance-tight': entry(traits(0.075, 0.25, 0.85, { exhaust: 0.65, intake: 0.35 }, { stopsWithSlackRockers: 0.95 }),
+  'clearance-tight': entry(traits(0.075, 1.6, 0.8, { exhaust: 0.65, intake: 0.35 }, { stopsWithSlackRockers: 0.95 }),
     COMMON_PRACTICE, 'No clearance, a valve held off its seat: leaks like a burnt valve until the rocker is slackened.'),
   'carbon-build-up': entry(traits(0.03, 0.09, 0.5, {}, { leaks: false, sign: -1 }), COMMON_PRACTICE,
     'Carbon on crown and chamber: the reading is higher than its sisters.'),
-  'fuel-wash': entry(traits(0.045, 0.24, 0.6, { crankcase: 1 }, { sealedByOil: { mean: 0.85, spread: 0.12 } }),
+  'fuel-wash': entry(traits(0.045, 1.2, 0.5, { crankcase: 1 }, { sealedByOil: { mean: 0.85, spread: 0.12 } }),
     FROM_MEMORY, 'Fuel has washed the oil film off the bore: leaks past sound rings, oil brings nearly all of it back.'),
-  'gasket-to-coolant': entry(traits(0.05, 0.18, 0.8, { coolant: 1 }), PLUS_LISTENING,
+  'gasket-to-coolant': entry(traits(0.05, 0.9, 0.75, { coolant: 1 }, { least: LEAST_OUTWARD }), PLUS_LISTENING,
     'Head gasket leaking into the cooling water: bubbles.'),
-  'gasket-to-outside': entry(traits(0.025, 0.18, 0.8, { outside: 1 }), COMMON_PRACTICE,
+  'gasket-to-outside': entry(traits(0.025, 0.9, 0.75, { outside: 1 }, { least: LEAST_OUTWARD }), COMMON_PRACTICE,
     'Head gasket blowing to the open air: soap bubbles at the joint.'),
-  'cracked-head': entry(traits(0.03, 0.22, 0.85, { coolant: 0.76, outside: 0.08, exhaust: 0.08, intake: 0.08 }),
+  'cracked-head': entry(traits(0.03, 0.9, 0.8, { coolant: 0.76, outside: 0.08, exhaust: 0.08, intake: 0.08 }, { least: LEAST_OUTWARD }),
     'share and severity from memory; a gasket sign may be a cracked head: Sweethaven course',
     'Cracked head: mostly bubbles in the coolant, now and then into a port.'),
-  'valve-sticking': entry(traits(0.065, 0.36, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1, silent: 0.2 }),
+  'valve-sticking': entry(traits(0.065, 2.2, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1, silent: 0.2 }),
     COMMON_PRACTICE, 'Sticky stem or debris on the seat: leaks like a burnt valve today and may pass after a run.'),
   'rod-bent': entry(traits(0.015, 0.2, 0.6, {}, { leaks: false }), FROM_MEMORY,
     'Bent rod: the piston stops short of the top, compression low, nothing leaks.'),
-  'plug-thread-leak': entry(traits(0.025, 0.15, 0.8, { outside: 1 }), COMMON_PRACTICE,
+  'plug-thread-leak': entry(traits(0.025, 0.75, 0.75, { outside: 1 }, { least: LEAST_OUTWARD }), COMMON_PRACTICE,
     'Leak past the plug thread or its seat: soap bubbles at the plug.'),
 }
 
 /** Bridge between two cylinders under one gasket. Both lose the same leak. */
 export const bridge = {
   prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
-  loss: entry({ median: 0.6, spread: 0.9 }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
-    'Loss of pressure in both cylinders of a bridged pair, as for faults.'),
-  severities: entry([0.15, 0.25, 0.41, 0.67, 1.1, 1.8, 3], 'grid of the model', 'Severities of a bridge at which the sum is taken.'),
+  leak: entry({ median: 2.3, spread: 0.9, least: LEAST_OUTWARD }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
+    'Leak between the two cylinders of a bridged pair, as for faults (mm2 on cylinders of 400 cm3).'),
+  sizes: entry([0.35, 0.6, 1, 1.7, 2.8, 4.7, 7.9, 13], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
 } as const
 
 /** Faults that are found together in one cylinder, with how often the second comes on top of the first. */
@@ -106,7 +111,10 @@ export const pairs = {
 } as const
 
 /** Chance that a cylinder of an engine on the stand has a fault of its own. */
-export const faultyCylinder = entry(0.12, FROM_MEMORY, 'Chance, before any reading, that a given cylinder has a fault of its own.')
+export const faultyCylinder = entry(0.12, FROM_MEMORY, 'Chance, before any reading, that a given cylinder of a four has a fault of its own.')
+
+/** An engine is brought in for a complaint, mostly one cylinder's: how the chance for each falls with their number. */
+export const withCylinders = entry(0.5, FROM_MEMORY, 'The chance for each cylinder goes as four over the number of cylinders to this power: an engine is brought in for one complaint, whatever its size.')
 
 /**
  * Faults that come to several cylinders at once because one thing made them: stuck rings and sticky valves by standing, fuel

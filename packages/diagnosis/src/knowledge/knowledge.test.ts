@@ -33,7 +33,7 @@ describe('the knowledge tables', () => {
   })
 
   it('have a hash that changes with any value', () => {
-    const changed = { ...defaultKnowledge, population: { faultyCylinder: { ...defaultKnowledge.population.faultyCylinder, value: 0.2 } } }
+    const changed = { ...defaultKnowledge, population: { ...defaultKnowledge.population, faultyCylinder: { ...defaultKnowledge.population.faultyCylinder, value: 0.2 } } }
     expect(knowledgeHash(changed)).not.toBe(knowledgeHash(defaultKnowledge))
   })
 

@@ -1,5 +1,5 @@
 import { causes, levels, wornEvenly } from './causes.ts'
-import { bridge, faults, faultyCylinder, pairs, tendencies } from './faults.ts'
+import { bridge, faults, faultyCylinder, pairs, tendencies, withCylinders } from './faults.ts'
 import { fingerprint } from './hash.ts'
 import { past, pastLimits } from './history.ts'
 import { listening } from './listening.ts'
@@ -13,7 +13,7 @@ import { cylinderSigns, engineSigns, groups, vacuum } from './signs.ts'
 export const KNOWLEDGE_VERSION = '2'
 
 const tables = {
-  faults, bridge, pairs, tendencies, population: { faultyCylinder }, causes, wornEvenly, levels, noise, leakageTest, oil, listening,
+  faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, levels, noise, leakageTest, oil, listening,
   plugs, ignition, borescope, valveTrain, cylinderSigns, engineSigns, groups, vacuum, past, pastLimits, minutes, stopping,
   operations, growth,
 }

@@ -15,7 +15,7 @@ export const noise = {
 
 /** The leakage test. */
 export const leakageTest = {
-  healthyAreaShare: entry({ median: 0.00055, spread: 0.55 }, COMMON_PRACTICE, 'Healthy leak past the rings, mm2 per cm3 of displacement: about 5 percent on 400 cm3; bands of 0 to 10 percent are called good.'),
+  healthyLeak: entry({ median: 0.3, spread: 0.45 }, COMMON_PRACTICE, 'Healthy leak of an engine\'s cylinders, mm2 on 400 cm3: 4 percent lost; bands of 0 to 10 percent are called good.'),
   sisters: entry(0.35, FROM_MEMORY, 'Healthy leaks of sisters differ (sd of logarithm).'),
   percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
   areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),

@@ -54,7 +54,7 @@ export function calibrate(findings: readonly Finding[], knowledge: Knowledge = d
       ...knowledge.faults[fault], value: { ...knowledge.faults[fault].value, share: shares.get(fault)! },
       basis: `${knowledge.faults[fault].basis}; share updated by ${wrong.length} findings of the chain`,
     }])) as Knowledge['faults'],
-    population: { faultyCylinder: { ...before, value: faulty, basis: `${before.basis}; updated by ${followed.length} engines followed up` } },
+    population: { ...knowledge.population, faultyCylinder: { ...before, value: faulty, basis: `${before.basis}; updated by ${followed.length} engines followed up` } },
   }
   return { knowledge: changed, used: used.length, reliability: reliabilityOf(used), drift: driftOf(wrong.length, count, knowledge, total) }
 }

@@ -7,6 +7,7 @@ import type { StateGroup } from './groups.ts'
 import { leakSums, type LeakSums, type PercentCurve } from './leakage.ts'
 import type { Ears } from './listening.ts'
 import { weighLooks, type Looks } from './looks.ts'
+import { faultChance } from './past.ts'
 import { OWN_COUNT, type LeakRow, type StateSpace } from './states.ts'
 
 /** What is shared by all cylinders while the evidence is summed. */
@@ -42,9 +43,9 @@ export interface Emission {
 }
 
 /** Prior of a cylinder's own state (sound, then each fault) in each class of engine: [class * OWN_COUNT + own]. */
-function ownPriors(cylinder: CylinderEvidence, grid: Grid, knowledge: Knowledge): Float64Array {
+function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): Float64Array {
   const base = new Float64Array(OWN_COUNT)
-  const faulty = knowledge.population.faultyCylinder.value
+  const faulty = faultChance(count, knowledge)
   const total = FAULTS.reduce((sum, f) => sum + knowledge.faults[f].value.share, 0)
   let sum = 1 - faulty
   base[0] = sum
@@ -69,7 +70,7 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   const wet = wetTable(gauge, grid, states, knowledge)
   const looks = weighLooks(cylinder, states, knowledge)
   const leaks = leakSums(index, cylinder, evidence, grid, knowledge, space.ears, space.curve)
-  const prior = ownPriors(cylinder, grid, knowledge)
+  const prior = ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)
   const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)

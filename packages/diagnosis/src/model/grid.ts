@@ -3,6 +3,7 @@ import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densityThrough, type Mixture } from './mixture.ts'
 import type { Evidence, OilRise } from './evidence.ts'
+import { faultChance } from './past.ts'
 import type { StateSpace } from './states.ts'
 
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
@@ -55,7 +56,7 @@ const LEAK_STEP = 0.4
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
-  const classes = engineClasses(evidence, knowledge)
+  const classes = engineClasses(evidence, states, knowledge)
   const causes = causePriors(evidence, knowledge)
   const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
   const rises = layRises(gauge, classes, refine)
@@ -93,7 +94,7 @@ function classShare(cause: Cause, kind: EngineClass): number {
   return (kind.commonLoss > 0) === (cause === 'worn-evenly') ? kind.share : 0
 }
 
-function engineClasses(evidence: Evidence, knowledge: Knowledge): EngineClass[] {
+function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowledge): EngineClass[] {
   const sister = knowledge.noise.sisters.value
   const worn = knowledge.wornEvenly
   const plain = {
@@ -111,7 +112,7 @@ function engineClasses(evidence: Evidence, knowledge: Knowledge): EngineClass[] 
   return [
     { ...plain, share: 1 / (1 + share) },
     ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
-    ...worn.losses.value.map((loss, k) => ({
+    ...worn.leaks.value.map((leak) => leak * states.girth / states.areaPerLoss).map((loss, k) => ({
       ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: worn.sisterSpread.value ** 2, leakSisters: worn.leakSisters.value,
       sealed: knowledge.oil.healthySeal.value + worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
@@ -152,12 +153,12 @@ function layColumns(
   }
   const { repeatability } = knowledge.noise
   const steps = classes.map((kind) => LEVEL_STEP * Math.hypot(Math.sqrt(kind.sisterVariance), repeatability.value) / Math.sqrt(read.length) / refine)
-  const deepest = Math.max(0, ...knowledge.wornEvenly.losses.value)
+  const deepest = Math.max(0, ...classes.map((kind) => kind.commonLoss))
   const widest = Math.max(...causes.map((c) => Math.hypot(c.spread, evidence.expected.spread)))
   const highest = Math.max(...read.map((mixture) => mixture[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const rough = roughScores(read, Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, knowledge)
+  const rough = roughScores(read, Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, faultChance(evidence.cylinders.length, knowledge))
   const priorAt = (m: number, c: number): number => CAUSES.reduce((sum, cause, e) =>
     sum + causes[e]!.prior * classShare(cause, classes[c]!) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
   const scores = rough.map((row, c) => row.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
@@ -185,9 +186,8 @@ const LEVEL_STEP = 1.4
 const COARSE = 0.025
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly Mixture[], levels: readonly number[], classes: readonly EngineClass[], states: StateSpace, knowledge: Knowledge): Float64Array[] {
+function roughScores(read: readonly Mixture[], levels: readonly number[], classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
   const shapes = lossShapes(states)
-  const faulty = knowledge.population.faultyCylinder.value
   const density = new Float64Array(shapes.loss.length)
   const scores = classes.map(() => new Float64Array(levels.length))
   levels.forEach((m, at) => {
@@ -267,8 +267,8 @@ const MOST_RISE = 2.2
 function healthyLeaks(
   states: StateSpace, knowledge: Knowledge, classes: readonly EngineClass[], any: boolean, refine: number,
 ): { areas: Float64Array; weights: Float64Array[]; from: Int32Array; to: Int32Array } {
-  const { median, spread } = knowledge.leakageTest.healthyAreaShare.value
-  const base = median * states.areaPerLoss * knowledge.noise.crankingLossPerLeak.value
+  const { median, spread } = knowledge.leakageTest.healthyLeak.value
+  const base = median * states.girth
   const centers = classes.map((kind) => base + kind.commonLoss * states.areaPerLoss)
   const sds = classes.map((kind) => kind.commonLoss > 0 ? knowledge.wornEvenly.leakSpread.value : spread)
   const from = new Int32Array(classes.length)

@@ -21,6 +21,12 @@ export function faultFactors(cylinder: number, engine: EngineDescription, condit
   return factors
 }
 
+/** Chance that a given cylinder of an engine of so many has a fault of its own. */
+export function faultChance(cylinders: number, knowledge: Knowledge): number {
+  const { faultyCylinder, withCylinders } = knowledge.population
+  return Math.min(0.5, faultyCylinder.value * (4 / cylinders) ** withCylinders.value)
+}
+
 /** Factors on the priors of engine-wide causes. */
 export function causeFactors(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
   const factors: Record<string, number> = {}

@@ -1,24 +1,35 @@
-/** Lower end of the grid of severities: a loss of 2 percent, which no gauge can tell from a sound cylinder. */
-const LEAST_LOSS = 0.02
-/** Upper end: about a fortieth of the pressure left. */
-const MOST_LOSS = 3.7
-/** Step of the grid in the logarithm of the loss; the same hole scatters by about as much, so the sum is smooth. */
+/** Lower and upper end of the grid of losses: 2 percent, which no gauge tells from a sound cylinder; a fortieth of the pressure left. */
+const LOSSES = [0.02, 3.7] as const
+/** Lower and upper end of the grid of leaks in mm2: two percent lost on the reference tester; a hole. */
+const LEAKS = [0.22, 60] as const
+/** Step of the grids in their logarithm; the same hole scatters by about as much, so the sum is smooth. */
 const STEP = 0.26
+/** How gradually a leak becomes one that a strip-down calls a fault (scale of a logistic in the logarithm). */
+const LEAST_BLUR = 0.12
 
-/** Grid of losses (natural logarithm of pressure); `refine` divides the step. */
-export function severityGrid(refine: number): Float64Array {
+function geometric([low, high]: readonly [number, number], refine: number): Float64Array {
   const step = STEP / refine
-  const count = Math.floor(Math.log(MOST_LOSS / LEAST_LOSS) / step) + 1
-  return Float64Array.from({ length: count }, (_, k) => LEAST_LOSS * Math.exp(k * step))
+  const count = Math.floor(Math.log(high / low) / step) + 1
+  return Float64Array.from({ length: count }, (_, k) => low * Math.exp(k * step))
 }
 
-/** Weights of a lognormal on the points of a geometric grid; they sum to one. */
-export function lognormalWeights(grid: ArrayLike<number>, median: number, spread: number): Float64Array {
+/** Grid of losses (natural logarithm of pressure); `refine` divides the step. */
+export function lossGrid(refine: number): Float64Array {
+  return geometric(LOSSES, refine)
+}
+
+/** Grid of leaks in mm2. */
+export function leakGrid(refine: number): Float64Array {
+  return geometric(LEAKS, refine)
+}
+
+/** Weights on the points of a geometric grid of a lognormal that fades out below `least`; they sum to one. */
+export function sizeWeights(grid: ArrayLike<number>, { median, spread, least }: { readonly median: number; readonly spread: number; readonly least: number }): Float64Array {
   const weights = new Float64Array(grid.length)
   let sum = 0
   for (let k = 0; k < grid.length; k++) {
     const z = Math.log(grid[k]! / median) / spread
-    const w = Math.exp(-0.5 * z * z)
+    const w = Math.exp(-0.5 * z * z) / (1 + (least / grid[k]!) ** (1 / LEAST_BLUR))
     weights[k] = w
     sum += w
   }

@@ -1,6 +1,6 @@
-import { FAULTS, PLACES, type Fault, type Place } from '../knowledge/faults.ts'
+import { FAULTS, PLACES, type Fault, type FaultTraits, type Place } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { lognormalWeights, severityGrid } from './severity.ts'
+import { leakGrid, lossGrid, sizeWeights } from './severity.ts'
 
 /** Where the pressure of a state goes: total area and area at each listening point, mm2. */
 export interface LeakRow {
@@ -48,11 +48,18 @@ export interface StateSpace {
   /** Pairs of faults (second given first), by state: index into `pairs`, or -1. */
   readonly pairs: readonly (readonly [Fault, Fault])[]
   readonly pair: Int16Array
+  /** Leak in mm2 for each unit of loss, and girth against a cylinder of the tables' size. */
   readonly areaPerLoss: number
+  readonly girth: number
 }
 
-/** Loss by a cylinder's own fault when a bridge is there too. */
+/** Leak of a cylinder's own fault when a bridge is there too, mm2 on 400 cm3, and loss where nothing leaks. */
+const MIDDLING_LEAK = 1.1
 const MIDDLING_LOSS = 0.25
+/** Leaks of a kind grow with the girth of bore and seats: with the cube root of displacement. Sizes in the tables are for this one. */
+export const TABLE_DISPLACEMENT_CM3 = 400
+/** Nothing is left to lose: about a hundredth of the pressure. */
+const MOST_LOSS = 4.6
 
 export const SOUND = 0
 export const OWN_COUNT = FAULTS.length + 1
@@ -65,19 +72,29 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
   const size = displacementCm3 ?? noise.unknownDisplacementCm3.value
   const areaPerLoss = size * speedRatio / noise.crankingLossPerLeak.value
   const dispersion = displacementCm3 === null ? noise.lossDispersionUnknownSize.value : noise.lossDispersion.value
-  const grid = severityGrid(refine)
-  const bridgeGrid = refineGeometric(bridge.severities.value, refine)
-  const bridgeWeights = lognormalWeights(bridgeGrid, bridge.loss.value.median, bridge.loss.value.spread)
+  const girth = Math.cbrt(size / TABLE_DISPLACEMENT_CM3)
+  const leakSizes = leakGrid(refine)
+  const losses = lossGrid(refine)
+  /** Losses at which a fault is summed, by the logarithm of pressure, and their weights. */
+  const sizesOf = (fault: Fault): { grid: Float64Array; weights: Float64Array } => {
+    const { leaks, size: given } = knowledge.faults[fault].value
+    return leaks
+      ? { grid: leakSizes.map((a) => a * girth / areaPerLoss), weights: sizeWeights(leakSizes, given) }
+      : { grid: losses, weights: sizeWeights(losses, given) }
+  }
+  const bridgeSizes = refineGeometric(bridge.sizes.value, refine)
+  const bridgeGrid = bridgeSizes.map((a) => a * girth / areaPerLoss)
+  const bridgeWeights = sizeWeights(bridgeSizes, bridge.leak.value)
   const bridgePrior = Float64Array.of(1 - bridge.prior.value, ...bridgeWeights.map((w) => w * bridge.prior.value))
 
-  const build = builder(knowledge, areaPerLoss, dispersion)
+  const build = builder(knowledge, areaPerLoss, girth, dispersion)
   const shares = FAULTS.map((f) => knowledge.faults[f].value.share)
   const partners = partnersOf(pairs.together.value)
 
   build.add(SOUND, 0, 0, 1, [], 0)
   FAULTS.forEach((fault, f) => {
     const traits = knowledge.faults[fault].value
-    const weights = lognormalWeights(grid, traits.loss.median, traits.loss.spread)
+    const { grid, weights } = sizesOf(fault)
     const seconds = partners.get(fault) ?? []
     const paired = seconds.length > 0 ? pairs.chance.value : 0
     if (traits.silent > 0) build.add(f + 1, 0, 0, traits.silent, [], 0)
@@ -86,7 +103,7 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
     for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
       for (let k = 0; k < grid.length; k++) {
         if (weights[k]! * part < 1e-5) continue
-        build.add(f + 1, 0, 0, weights[k]! * part * shows * (1 - paired), [{ fault: f, loss: traits.loss.sign * grid[k]!, place }], 0)
+        build.add(f + 1, 0, 0, weights[k]! * part * shows * (1 - paired), [{ fault: f, loss: traits.size.sign * grid[k]!, place }], 0)
       }
     }
     for (const other of seconds) {
@@ -97,9 +114,9 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       for (let k = 0; k < grid.length; k++) {
         const weight = weights[k]! * shows * paired * shares[g]! / partnerShare
         if (weight < 1e-7) continue
-        const secondLoss = second.loss.sign === -1 ? -second.loss.median : second.loss.sign * grid[k]! * pairs.secondPart.value
+        const secondLoss = second.size.sign === -1 ? -second.size.median : grid[k]! * pairs.secondPart.value
         build.add(f + 1, g + 1, 0, weight, [
-          { fault: f, loss: traits.loss.sign * grid[k]!, place: mainPlace }, { fault: g, loss: secondLoss, place: secondPlace },
+          { fault: f, loss: traits.size.sign * grid[k]!, place: mainPlace }, { fault: g, loss: secondLoss, place: secondPlace },
         ], 0, build.pairIndex(fault, other))
       }
     }
@@ -110,11 +127,15 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
     FAULTS.forEach((fault, f) => {
       const traits = knowledge.faults[fault].value
       for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
-        build.add(f + 1, 0, b, part, [{ fault: f, loss: traits.loss.sign * (traits.loss.sign < 0 ? traits.loss.median : MIDDLING_LOSS), place }], bridgeGrid[b - 1]!)
+        build.add(f + 1, 0, b, part, [{ fault: f, loss: middling(traits, girth / areaPerLoss), place }], bridgeGrid[b - 1]!)
       }
     })
   }
   return build.finish(bridgePrior)
+}
+
+function middling({ leaks, size }: FaultTraits, lossPerTableLeak: number): number {
+  return size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS
 }
 
 function refineGeometric(points: readonly number[], refine: number): number[] {
@@ -139,7 +160,7 @@ function partnersOf(together: ReadonlyArray<readonly [Fault, Fault]>): Map<Fault
   return map
 }
 
-function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) {
+function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispersion: number) {
   const own: number[] = [], second: number[] = [], valve: number[] = [], bridgeLevel: number[] = [], weight: number[] = []
   const loss: number[] = [], scatter: number[] = [], sealed: number[] = [], sealedScatter: number[] = []
   const leakRow: number[] = [], pair: number[] = []
@@ -189,6 +210,9 @@ function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) 
           sealVariance += (traits.sealedByOil.spread * partLoss) ** 2 + (dispersion * traits.sealedByOil.mean * partLoss) ** 2 / 2
         }
       }
+      const most = Math.min(1, MOST_LOSS / Math.max(1e-9, sum))
+      sum *= most
+      variance *= most * most
       own.push(ownFault); second.push(secondFault); bridgeLevel.push(level); weight.push(share)
       valve.push(parts.length > 0 ? (parts[0]!.place === null ? -1 : PLACES.indexOf(parts[0]!.place)) : -1)
       loss.push(sum); scatter.push(Math.sqrt(variance)); sealed.push(seal); sealedScatter.push(Math.sqrt(sealVariance))
@@ -203,7 +227,7 @@ function builder(knowledge: Knowledge, areaPerLoss: number, dispersion: number) 
         count: own.length, own: Uint8Array.from(own), second: Uint8Array.from(second), valve: Int8Array.from(valve),
         bridgeLevel: Uint8Array.from(bridgeLevel), weight: Float64Array.from(weight), loss: Float64Array.from(loss),
         scatter: Float64Array.from(scatter), sealed: Float64Array.from(sealed), sealedScatter: Float64Array.from(sealedScatter),
-        leakRow: Int32Array.from(leakRow), leaks, plainRowOf: Int32Array.from(leakRow, (r) => plain.of[r]!), plainLeaks: plain.rows, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss,
+        leakRow: Int32Array.from(leakRow), leaks, plainRowOf: Int32Array.from(leakRow, (r) => plain.of[r]!), plainLeaks: plain.rows, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss, girth,
       }
     },
   }
