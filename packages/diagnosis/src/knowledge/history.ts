@@ -34,7 +34,7 @@ export const pastLimits = {
   tiredKm: entry(150_000, FROM_MEMORY, 'Kilometres since rings from which wear is likelier.'),
   freshKm: entry(60_000, FROM_MEMORY, 'Kilometres since rings below which wear is unlikelier.'),
   beddedKm: entry(1000, FROM_MEMORY, 'Kilometres in which rings bed in.'),
-  slowRpm: entry(155, FROM_MEMORY, 'Cranking speed at which slow cranking is as likely as not.'),
+  slowRpm: entry(140, 'from memory: 150 to 250 rpm is usual', 'Cranking speed at which slow cranking is as likely as not.'),
   slowBlur: entry(8, FROM_MEMORY, 'Rpm about that limit in which the odds change by a factor e.'),
   lowVolts: entry(9.6, COMMON_PRACTICE, 'Volts while cranking below which a 12 V battery is suspect.'),
 } as const

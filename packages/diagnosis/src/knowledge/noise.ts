@@ -7,9 +7,11 @@ export const noise = {
   lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
   seatedBadly: entry({ chance: 0.015, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
+  dropped: entry({ tight: 0.15, shift: 0.3, spread: 0.25 }, 'from memory: a leaking adaptor only takes away', 'A reading that did not hold for ten seconds: now and then right all the same, mostly low by about a quarter, so it bounds from below only.'),
   anythingElse: entry({ chance: 0.006, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
   crankingLossPerLeak: entry(92.6, ROUGH_CALCULATION, 'Loss of logarithmic pressure for each mm2 of leak per cm3 of displacement at 200 rpm (0.86 mm2 costs 18 percent on 400 cm3).'),
   unknownDisplacementCm3: entry(420, FROM_MEMORY, 'Displacement of one cylinder when bore and stroke are not known.'),
+  belowFirstMark: entry({ below: 0.8, spread: 1 }, FROM_MEMORY, 'A reading of nothing says "below the first mark": how far below the smallest error, as logarithm.'),
   additivePa: entry(6000, FROM_MEMORY, 'Smallest error of any compression gauge, as a standard deviation in pascal.'),
 } as const
 
@@ -28,7 +30,9 @@ export const oil = {
   partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
   unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
-  amountUnknown: entry(0.25, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
-  unevenRoom: entry(0.25, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
-  healthySeal: entry(0.025, FROM_MEMORY, 'Rise of a sound cylinder because oil seals its rings.'),
+  amountUnknown: entry(0.35, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
+  unevenRoom: entry(0.3, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
+  healthySeal: entry(0.4, FROM_MEMORY, 'Part of a sound cylinder\'s small leak past the rings that oil closes.'),
+  flatRings: entry(0.5, 'from memory: in a flat engine oil lies on one side', 'In a flat engine oil closes this part of what it would close in an upright one.'),
+  sideValves: entry({ mean: 0.3, spread: 0.15 }, 'from memory: in a side-valve engine oil runs to the valves', 'Part of a valve leak that oil closes in a side-valve engine.'),
 } as const

@@ -1,5 +1,5 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import type { CylinderEvidence, Evidence } from './evidence.ts'
+import type { CompressionEvidence, CylinderEvidence, Evidence } from './evidence.ts'
 import type { EngineClass, GaugeEvidence, Grid } from './grid.ts'
 import { combineReadings, densityThrough } from './mixture.ts'
 import type { StateSpace } from './states.ts'
@@ -12,17 +12,21 @@ export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, kn
   if (dry.length === 0 || wet.length === 0) return { dry: mixture, rise: null }
   // a bad seat only loses pressure: among repeats the higher ones speak of the cylinder
   const before = upper(dry), after = upper(wet)
-  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2
+  const fallen = knowledge.noise.dropped.value
+  const loose = [cylinder.dry, cylinder.wet].filter((list) => list.every((r) => r.dropped === true)).length
+  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2)
   return { dry: mixture, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
 }
 
 function inLogs(knowledge: Knowledge) {
   const floor = knowledge.noise.additivePa.value
-  return ({ pressurePa, sdPa }: { pressurePa: number; sdPa: number }) => {
+  const { below, spread } = knowledge.noise.belowFirstMark.value
+  return ({ pressurePa, sdPa, dropped }: CompressionEvidence) => {
     // below the first mark a gauge says no more than "nearly nothing"
-    const pa = Math.max(pressurePa, floor)
+    if (pressurePa < floor) return { logPa: Math.log(floor) - below, variance: spread ** 2, dropped: false }
+    const pa = pressurePa
     const relative = Math.hypot(knowledge.noise.repeatability.value, Math.hypot(sdPa, floor / 4) / pa)
-    return { logPa: Math.log(pa), variance: relative ** 2 }
+    return { logPa: Math.log(pa), variance: relative ** 2, dropped: dropped === true }
   }
 }
 

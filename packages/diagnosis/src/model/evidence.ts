@@ -1,5 +1,6 @@
 import type { Cause } from '../knowledge/causes.ts'
 import type { Fault, Place } from '../knowledge/faults.ts'
+import type { OilWay } from './states.ts'
 
 /** A compression reading that may be compared, in SI units. `reading` is its number in the case. */
 export interface CompressionEvidence {
@@ -7,6 +8,8 @@ export interface CompressionEvidence {
   readonly pressurePa: number
   /** Standard deviation of one reading in pascal: repeatability and resolution, without the class of the gauge. */
   readonly sdPa: number
+  /** It did not hold for ten seconds: the pressure was at least this. */
+  readonly dropped?: boolean
   /** Oil put in before a wet reading. */
   readonly oilMl?: number
 }
@@ -77,6 +80,7 @@ export interface Evidence {
   readonly displacementCm3: number | null
   /** Rise (natural logarithm) by the room that oil takes in a sound cylinder, for a given amount of oil. */
   readonly oilRise: (oilMl: number | undefined) => OilRise
+  readonly oilWay: OilWay
   /** Percentage lost at the reference tester for a leak area in mm2. */
   readonly percentAtReference: (areaMm2: number) => number
 }

@@ -48,6 +48,10 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
       speedRatio: (rpm ?? knowledge.levels.normalCrankingRpm.value) / knowledge.levels.normalCrankingRpm.value,
       displacementCm3: layout.displacementCm3,
       oilRise: oilRise(engine, layout.displacementCm3, knowledge),
+      oilWay: {
+        rings: engine.layout === 'flat' ? knowledge.oil.flatRings.value : 1,
+        valves: engine.valveGear === 'side' ? knowledge.oil.sideValves.value : { mean: 0, spread: 0 },
+      },
       percentAtReference: (area) => percentAtReference(area, restrictor),
     },
     notWeighed,
@@ -68,10 +72,21 @@ function gaugeReadings(cylinder: number, admission: Admission, used: Set<number>
   const dry = judged?.kind === 'dry' ? mine.filter((c) => c.judged) : []
   const wet = dry.length === 0 ? [] : mine.filter((c) => c.kind === 'wet')
   for (const c of [...dry, ...wet]) used.add(c.reading)
+  const marks = marksPa(admission.compression)
   const plain = (c: (typeof mine)[number]) => ({
-    reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, c.resolutionPa / Math.sqrt(12)), ...(c.oilMl === null ? {} : { oilMl: c.oilMl }),
+    reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, Math.max(c.resolutionPa, marks) / Math.sqrt(12)),
+    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}),
   })
   return { dry: dry.map(plain), wet: wet.map(plain) }
+}
+
+/** Readings of four cylinders or more that are all multiples of five marks were read to five marks, whatever the finest place is. */
+function marksPa(readings: Admission['compression']): number {
+  const least = Math.min(...readings.map((c) => c.resolutionPa))
+  const five = 5 * least
+  const cranked = readings.filter((c) => c.kind === 'dry' || c.kind === 'wet')
+  if (new Set(cranked.map((c) => c.cylinder)).size < 4) return least
+  return cranked.every((c) => Math.abs(c.pa / five - Math.round(c.pa / five)) < 1e-6) ? five : least
 }
 
 function leakageReadings(cylinder: number, admission: Admission, used: Set<number>): CylinderEvidence['leakage'] {

@@ -90,6 +90,9 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
   }
 }
 
+/** Worn engines of absurdly small displacement: nothing is left to lose. */
+const MOST_COMMON_LOSS = 2
+
 function classShare(cause: Cause, kind: EngineClass): number {
   return (kind.commonLoss > 0) === (cause === 'worn-evenly') ? kind.share : 0
 }
@@ -97,8 +100,9 @@ function classShare(cause: Cause, kind: EngineClass): number {
 function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowledge): EngineClass[] {
   const sister = knowledge.noise.sisters.value
   const worn = knowledge.wornEvenly
+  const healthySeal = knowledge.oil.healthySeal.value * evidence.oilWay.rings * knowledge.leakageTest.healthyLeak.value.median * states.girth / states.areaPerLoss
   const plain = {
-    commonLoss: 0, sisterVariance: sister ** 2, sealed: knowledge.oil.healthySeal.value, sealedVariance: 0, tendency: 0, each: 0,
+    commonLoss: 0, sisterVariance: sister ** 2, sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
     leakSisters: knowledge.leakageTest.sisters.value,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
@@ -112,9 +116,9 @@ function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowle
   return [
     { ...plain, share: 1 / (1 + share) },
     ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
-    ...worn.leaks.value.map((leak) => leak * states.girth / states.areaPerLoss).map((loss, k) => ({
+    ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
       ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: worn.sisterSpread.value ** 2, leakSisters: worn.leakSisters.value,
-      sealed: knowledge.oil.healthySeal.value + worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
+      sealed: healthySeal + evidence.oilWay.rings * worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
   ]
 }

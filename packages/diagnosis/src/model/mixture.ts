@@ -5,8 +5,12 @@ export type Mixture = Float64Array
 
 const MOST_PARTS = 6
 
-/** One reading of the gauge: good, badly seated (low), or saying little. */
-function oneReading(logPa: number, variance: number, knowledge: Knowledge): Mixture {
+/** One reading of the gauge: good, badly seated (low), or saying little; one that did not hold is low more often than not. */
+function oneReading(logPa: number, variance: number, dropped: boolean, knowledge: Knowledge): Mixture {
+  if (dropped) {
+    const { tight, shift, spread } = knowledge.noise.dropped.value
+    return Float64Array.of(tight, logPa, variance, 1 - tight, logPa + shift, variance + spread ** 2)
+  }
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
   return Float64Array.of(
@@ -22,12 +26,12 @@ function oneReading(logPa: number, variance: number, knowledge: Knowledge): Mixt
  * Of many parts the heaviest six are kept.
  */
 export function combineReadings(
-  readings: readonly { readonly logPa: number; readonly variance: number }[], knowledge: Knowledge,
+  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean }[], knowledge: Knowledge,
 ): Mixture | null {
   const sorted = [...readings].sort((a, b) => a.logPa - b.logPa || a.variance - b.variance)
   let all: Mixture | null = null
-  for (const { logPa, variance } of sorted) {
-    const one = oneReading(logPa, variance, knowledge)
+  for (const { logPa, variance, dropped } of sorted) {
+    const one = oneReading(logPa, variance, dropped, knowledge)
     all = all === null ? one : keepHeaviest(product(all, one))
   }
   return all

@@ -40,11 +40,12 @@ const prepared = new WeakMap<Knowledge, Prepared>()
 function prepare(evidence: Evidence, knowledge: Knowledge, refine: number): { states: StateSpace; ears: Ears } {
   let known = prepared.get(knowledge)
   if (known === undefined) prepared.set(knowledge, (known = { spaces: new Map(), ears: tabulateEars(knowledge) }))
-  const key = `${evidence.displacementCm3};${evidence.speedRatio};${refine}`
+  const { oilWay } = evidence
+  const key = `${evidence.displacementCm3};${evidence.speedRatio};${oilWay.rings};${oilWay.valves.mean};${refine}`
   let states = known.spaces.get(key)
   if (states === undefined) {
     if (known.spaces.size >= 32) known.spaces.clear()
-    known.spaces.set(key, (states = buildStates(knowledge, evidence.displacementCm3, evidence.speedRatio, refine)))
+    known.spaces.set(key, (states = buildStates(knowledge, evidence.displacementCm3, evidence.speedRatio, oilWay, refine)))
   }
   return { states, ears: known.ears }
 }

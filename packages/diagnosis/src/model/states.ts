@@ -66,8 +66,29 @@ export const OWN_COUNT = FAULTS.length + 1
 
 interface Part { fault: number; loss: number; place: Place | null }
 
+/** In which tests a fault showed: a sticky valve hangs in one and not in the next. */
+interface Showing { readonly dry: boolean; readonly wet: boolean; readonly leakage: boolean }
+const ALWAYS: Showing = { dry: true, wet: true, leakage: true }
+
+/** Every way in which a fault that shows with this chance can come and go between the tests, with its chance; never at all is left out. */
+function showings(chance: number): [Showing, number][] {
+  if (chance >= 1) return [[ALWAYS, 1]]
+  const flags = [true, false]
+  return flags.flatMap((dry) => flags.flatMap((wet) => flags.filter((leakage) => dry || wet || leakage).map((leakage): [Showing, number] =>
+    [dry && wet && leakage ? ALWAYS : { dry, wet, leakage }, [dry, wet, leakage].reduce((p, shows) => p * (shows ? chance : 1 - chance), 1)])))
+}
+
+/** How oil reaches leaks in this engine, as parts of what the tables say of rings, and of valves at least. */
+export interface OilWay { readonly rings: number; readonly valves: { readonly mean: number; readonly spread: number } }
+
+function sealing(traits: FaultTraits, place: Place, way: OilWay): { mean: number; spread: number } {
+  const { mean, spread } = traits.sealedByOil
+  if (place === 'crankcase') return { mean: way.rings * mean, spread }
+  return place === 'intake' || place === 'exhaust' ? { mean: Math.max(mean, way.valves.mean), spread: Math.max(spread, way.valves.spread) } : { mean, spread }
+}
+
 /** Builds the states for an engine: `displacementCm3` null when unknown, `speedRatio` = cranking speed over 200 rpm. */
-export function buildStates(knowledge: Knowledge, displacementCm3: number | null, speedRatio: number, refine = 1): StateSpace {
+export function buildStates(knowledge: Knowledge, displacementCm3: number | null, speedRatio: number, oil: OilWay, refine = 1): StateSpace {
   const { noise, pairs, bridge } = knowledge
   const size = displacementCm3 ?? noise.unknownDisplacementCm3.value
   const areaPerLoss = size * speedRatio / noise.crankingLossPerLeak.value
@@ -87,7 +108,7 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
   const bridgeWeights = sizeWeights(bridgeSizes, bridge.leak.value)
   const bridgePrior = Float64Array.of(1 - bridge.prior.value, ...bridgeWeights.map((w) => w * bridge.prior.value))
 
-  const build = builder(knowledge, areaPerLoss, girth, dispersion)
+  const build = builder(knowledge, areaPerLoss, girth, dispersion, oil)
   const shares = FAULTS.map((f) => knowledge.faults[f].value.share)
   const partners = partnersOf(pairs.together.value)
 
@@ -97,13 +118,18 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
     const { grid, weights } = sizesOf(fault)
     const seconds = partners.get(fault) ?? []
     const paired = seconds.length > 0 ? pairs.chance.value : 0
-    if (traits.silent > 0) build.add(f + 1, 0, 0, traits.silent, [], 0)
+    const never = traits.silent + (1 - traits.silent) * (1 - traits.shows) ** 3
+    if (never > 0) build.add(f + 1, 0, 0, never, [], 0)
     const shows = 1 - traits.silent
     const partnerShare = seconds.reduce((sum, g) => sum + shares[FAULTS.indexOf(g)]!, 0)
     for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
       for (let k = 0; k < grid.length; k++) {
         if (weights[k]! * part < 1e-5) continue
-        build.add(f + 1, 0, 0, weights[k]! * part * shows * (1 - paired), [{ fault: f, loss: traits.size.sign * grid[k]!, place }], 0)
+        for (const [showing, chance] of showings(traits.shows)) {
+          const share = showing === ALWAYS ? 1 : thinned(k, weights)
+          if (share === 0) continue
+          build.add(f + 1, 0, 0, share * weights[k]! * part * shows * chance * (1 - paired), [{ fault: f, loss: traits.size.sign * grid[k]!, place }], 0, -1, showing)
+        }
       }
     }
     for (const other of seconds) {
@@ -134,6 +160,11 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
   return build.finish(bridgePrior)
 }
 
+/** Where a fault shows now and then its size says little: every other size stands for its neighbours too. */
+function thinned(k: number, weights: Float64Array): number {
+  return k % 2 === 0 || !(weights[k]! > 0) ? 0 : 1 + ((weights[k - 1] ?? 0) + (weights[k + 1] ?? 0)) / (2 * weights[k]!)
+}
+
 function middling({ leaks, size }: FaultTraits, lossPerTableLeak: number): number {
   return size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS
 }
@@ -160,7 +191,7 @@ function partnersOf(together: ReadonlyArray<readonly [Fault, Fault]>): Map<Fault
   return map
 }
 
-function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispersion: number) {
+function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispersion: number, oil: OilWay) {
   const own: number[] = [], second: number[] = [], valve: number[] = [], bridgeLevel: number[] = [], weight: number[] = []
   const loss: number[] = [], scatter: number[] = [], sealed: number[] = [], sealedScatter: number[] = []
   const leakRow: number[] = [], pair: number[] = []
@@ -170,7 +201,7 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
 
   function rowOf(parts: readonly Part[], bridgeLoss: number): number {
     const at = new Float64Array(PLACES.length)
-    let total = 0, slack = 0, oil = 0
+    let total = 0, slack = 0, oilStops = 0
     for (const { fault, loss: partLoss, place } of parts) {
       if (place === null) continue
       const traits = knowledge.faults[FAULTS[fault]!].value
@@ -178,18 +209,18 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
       at[PLACES.indexOf(place)]! += area
       total += area
       slack += area * traits.stopsWithSlackRockers
-      oil += area * traits.sealedByOil.mean
+      oilStops += area * sealing(traits, place, oil).mean
     }
     if (bridgeLoss > 0) {
       at[PLACES.indexOf('neighbour')]! += bridgeLoss * areaPerLoss
       total += bridgeLoss * areaPerLoss
     }
-    const key = `${at.join()};${slack};${oil}`
+    const key = `${at.join()};${slack};${oilStops}`
     let row = rows.get(key)
     if (row === undefined) {
       row = leaks.length
       rows.set(key, row)
-      leaks.push({ total, at, stopsWithSlackRockers: slack, sealedByOil: oil })
+      leaks.push({ total, at, stopsWithSlackRockers: slack, sealedByOil: oilStops })
     }
     return row
   }
@@ -199,24 +230,31 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
       const found = pairList.findIndex(([a, b]) => a === first && b === other)
       return found >= 0 ? found : pairList.push([first, other]) - 1
     },
-    add(ownFault: number, secondFault: number, level: number, share: number, parts: readonly Part[], bridgeLoss: number, pairAt = -1): void {
+    add(ownFault: number, secondFault: number, level: number, share: number, parts: readonly Part[], bridgeLoss: number, pairAt = -1, showing = ALWAYS): void {
       let sum = bridgeLoss, variance = (dispersion * bridgeLoss) ** 2, seal = 0, sealVariance = 0
       for (const { fault, loss: partLoss, place } of parts) {
         const traits = knowledge.faults[FAULTS[fault]!].value
         sum += partLoss
         variance += (dispersion * partLoss) ** 2
         if (place !== null) {
-          seal += traits.sealedByOil.mean * partLoss
-          sealVariance += (traits.sealedByOil.spread * partLoss) ** 2 + (dispersion * traits.sealedByOil.mean * partLoss) ** 2 / 2
+          const { mean, spread } = sealing(traits, place, oil)
+          seal += mean * partLoss
+          sealVariance += (spread * partLoss) ** 2 + (dispersion * mean * partLoss) ** 2 / 2
         }
       }
-      const most = Math.min(1, MOST_LOSS / Math.max(1e-9, sum))
-      sum *= most
-      variance *= most * most
+      const whole = sum, wet = Math.min(MOST_LOSS, sum - seal)
+      sum = Math.min(MOST_LOSS, sum)
+      if (whole > MOST_LOSS) variance *= (MOST_LOSS / whole) ** 2
+      // of a hole that leaves nothing oil must close much before anything is read
+      if (seal > 0) sealVariance *= Math.max(0.1, (sum - wet) / seal) ** 2
+      seal = sum - wet
+      if (!showing.wet) [seal, sealVariance] = [showing.dry ? sum : 0, variance]
+      else if (!showing.dry) [seal, sealVariance] = [-wet, variance]
+      if (!showing.dry) [sum, variance] = [0, 0]
       own.push(ownFault); second.push(secondFault); bridgeLevel.push(level); weight.push(share)
       valve.push(parts.length > 0 ? (parts[0]!.place === null ? -1 : PLACES.indexOf(parts[0]!.place)) : -1)
       loss.push(sum); scatter.push(Math.sqrt(variance)); sealed.push(seal); sealedScatter.push(Math.sqrt(sealVariance))
-      leakRow.push(rowOf(parts, bridgeLoss)); pair.push(pairAt)
+      leakRow.push(rowOf(showing.leakage ? parts : [], bridgeLoss)); pair.push(pairAt)
     },
     finish(bridgePrior: Float64Array): StateSpace {
       const losses = shareRows(loss, scatter, 0)
