@@ -1671,7 +1671,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2746,7 +2749,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2898,7 +2904,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID
@@ -2953,7 +2962,10 @@ export interface paths {
         post: {
             parameters: {
                 query?: never;
-                header?: Record<string, string | undefined>;
+                header?: {
+                    /** @description the same key and body again are answered as the first time; 8 to 200 characters */
+                    "idempotency-key"?: string;
+                };
                 path: {
                     /**
                      * @description identifier, a UUID

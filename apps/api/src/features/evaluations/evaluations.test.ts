@@ -84,6 +84,17 @@ test('a suggestion is taken or declined, and what was shown then is kept', async
   await expect(service.database.pool.query('UPDATE evaluation SET model = $1', ['other'])).rejects.toMatchObject({ code: '23001' })
 })
 
+test('a decision that a tablet sends again, because the answer got lost, counts once', async () => {
+  const { job } = await jobWith([155, 160, 140, 145])
+  const path = `/v1/jobs/${job.id}/suggestions`
+  const suggestion = (await get(`/v1/jobs/${job.id}/evaluation`)).body.evaluation.next[0] as Evaluation['next'][number]
+  const send = (body: object) => post(path, body).set('idempotency-key', 'decision-of-this-tablet')
+  const answers = await Promise.all([1, 2, 3].map(() => send({ decision: 'taken', suggestion })))
+  expect(answers.map(({ status, body }) => [status, body.id])).toEqual(answers.map(() => [201, answers[0]!.body.id]))
+  expect((await get(path)).body.items).toHaveLength(1)
+  expect((await send({ decision: 'declined', suggestion, reason: 'no air today' })).status).toBe(409)
+})
+
 test('any case is evaluated without being kept; a bad one is answered with the path of every bad field', async () => {
   const given = { engine: { fuel: 'petrol', layout: 'inline', cylinders: 4 }, conditions: HOT, readings: [dry(1, 155), dry(2, 160)] }
   const good = await post('/v1/evaluations', given)

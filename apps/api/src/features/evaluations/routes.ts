@@ -1,6 +1,8 @@
 import { caseSchema, comparisonSchema, evaluationSchema, idSchema, jobEvaluationSchema, newSuggestionDecisionSchema, pairSchema, storedEvaluationSchema, suggestionDecisionSchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { ProblemError, problem } from '../../platform/problems/problem.ts'
 import { keepNoting, type Noting } from './notes.ts'
 import { compareCases, evaluateCase, evaluateJob, storedEvaluation } from './service.ts'
@@ -58,8 +60,11 @@ export const evaluationRoutes: Routes = async (app) => {
 
   app.post(
     '/v1/jobs/:job/suggestions',
-    { config: { action: 'suggestions.decide' }, schema: { tags, summary: 'Take a suggested test, or decline it with a reason', params: ofJob, body: newSuggestionDecisionSchema, response: { 201: suggestionDecisionSchema } } },
-    async (request, reply) => reply.code(201).send(await decideSuggestion(app.database, request.actor, request.params.job, request.body)),
+    { config: { action: 'suggestions.decide', takesKey: true }, schema: { tags, summary: 'Take a suggested test, or decline it with a reason', params: ofJob, body: newSuggestionDecisionSchema, response: { 201: suggestionDecisionSchema } } },
+    async (request, reply) => {
+      const decided = await decideSuggestion(app.database, request.actor, request.params.job, request.body, (action) => onceWhereKeyed(app.database, request, actorKey(request.actor), action))
+      return reply.code(201).send(decided)
+    },
   )
 
   let noting: Noting | undefined

@@ -18,13 +18,17 @@ export async function listDecisions(tx: Transaction, actor: Actor, job: string):
   return rows.map((row) => shown(row, names))
 }
 
-/** Takes or declines a suggested test. The technician decides; what he was shown is kept with it. */
-export async function decideSuggestion(database: Database, actor: Actor, job: string, input: NewSuggestionDecision): Promise<SuggestionDecision> {
+/**
+ * Takes or declines a suggested test. The technician decides; what he was shown is kept with it.
+ * @param transaction runs what is written; by a key, where the request has one
+ */
+export async function decideSuggestion(database: Database, actor: Actor, job: string, input: NewSuggestionDecision, transaction = database.transaction): Promise<SuggestionDecision> {
   const place = await jobPlace(database.prisma, job)
   demand(actor, 'suggestions.decide', { garage: place.garage })
-  demandOpen(place)
+  // Reckoned before anything is held in the database.
   const opinion = await opinionForDecision(database, job)
-  return database.transaction(async (tx) => {
+  return transaction(async (tx) => {
+    demandOpen(place)
     const evaluationId = await keepOpinion(tx, opinion)
     const { decision, suggestion } = input
     const reason = input.decision === 'declined' ? input.reason : null

@@ -1,6 +1,6 @@
 import { BRIDGE, CAUSES, type Actor, type Finding, type NewFinding } from '@evenbore/contract'
 import { personOf } from '../../access/actors.ts'
-import type { Database, Transaction } from '../../platform/database/database.ts'
+import type { Transaction } from '../../platform/database/database.ts'
 import { constraintOf, sqlStateOf } from '../../platform/database/sql-state.ts'
 import { emit } from '../../platform/live/outbox.ts'
 import { badField, problem } from '../../platform/problems/problem.ts'
@@ -20,16 +20,7 @@ export async function listFindings(tx: Transaction, actor: Actor, job: string): 
 }
 
 /** Records a finding against the evaluation that opened the engine; a correction names the one it replaces. */
-export async function recordFinding(database: Database, actor: Actor, job: string, input: NewFinding): Promise<Finding> {
-  try {
-    return await database.transaction((tx) => record(tx, actor, job, input))
-  } catch (error) {
-    if (sqlStateOf(error) === '23505' && constraintOf(error) === 'finding_replaced_once') throw problem('already-replaced', 'Another correction of this finding came first.')
-    throw error
-  }
-}
-
-async function record(tx: Transaction, actor: Actor, job: string, { cylinders, fault, seen, replaces }: NewFinding): Promise<Finding> {
+export async function recordFinding(tx: Transaction, actor: Actor, job: string, { cylinders, fault, seen, replaces }: NewFinding): Promise<Finding> {
   const facts = await demandJob(tx, actor, 'findings.write', job)
   demandOpen(facts)
   demandPossible({ fault, cylinders }, facts)
@@ -38,6 +29,9 @@ async function record(tx: Transaction, actor: Actor, job: string, { cylinders, f
   const sorted = [...cylinders].sort((a, b) => a - b)
   const row = await insertFinding(tx, {
     jobId: job, engineId: facts.engine, evaluationId, cylinder: sorted.length === 1 ? sorted[0]! : null, cylinders: sorted, fault, seen, replaces: replaces ?? null, byId: personOf(actor),
+  }).catch((error: unknown) => {
+    if (sqlStateOf(error) === '23505' && constraintOf(error) === 'finding_replaced_once') throw problem('already-replaced', 'Another correction of this finding came first.')
+    throw error
   })
   const [finding] = await shownAll(tx, [row])
   await emit(tx, { kind: 'finding.recorded', garageId: facts.garage, jobId: job, engineId: facts.engine, body: { finding: row.id, fault, cylinders: sorted } })

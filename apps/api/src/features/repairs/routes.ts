@@ -1,6 +1,8 @@
 import { findingSchema, finishRepairSchema, idSchema, newFindingSchema, nothingSchema, page, repairRecordSchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { listFindings, recordFinding } from './findings.ts'
 import { finishRepair, listRepairs, startRepair } from './service.ts'
 
@@ -34,7 +36,7 @@ export const repairRoutes: Routes = async (app) => {
 
   app.post(
     '/v1/jobs/:job/findings',
-    { config: { action: 'findings.write' }, schema: { tags, summary: 'Record a finding', params, body: newFindingSchema, response: { 201: findingSchema } } },
-    async (request, reply) => reply.code(201).send(await recordFinding(app.database, request.actor, request.params.job, request.body)),
+    { config: { action: 'findings.write', takesKey: true }, schema: { tags, summary: 'Record a finding', params, body: newFindingSchema, response: { 201: findingSchema } } },
+    async (request, reply) => reply.code(201).send(await onceWhereKeyed(app.database, request, actorKey(request.actor), (tx) => recordFinding(tx, request.actor, request.params.job, request.body))),
   )
 }

@@ -22,33 +22,29 @@ export async function oweRelease(tx: Transaction, actor: Actor, { job, engine, g
 }
 
 /** Promises a follow-up: by a latest date, an odometer value or an event, whichever comes first. */
-export async function promiseRetest(database: Database, actor: Actor, job: string, input: NewRetest): Promise<Retest> {
+export async function promiseRetest(tx: Transaction, actor: Actor, job: string, input: NewRetest): Promise<Retest> {
   const { reason, baselineSession, ...due } = input
   demandDue(due)
-  return database.transaction(async (tx) => {
-    const facts = await demandJob(tx, actor, 'retests.write', job)
-    if (facts.cancelledAt !== null) throw problem('wrong-state', `Job ${facts.code} was cancelled.`)
-    if (baselineSession !== null && (await readSessionPlace(tx, baselineSession))?.engine !== facts.engine) throw badField('/baselineSession', 'the id of a session of this engine', baselineSession)
-    const baseline = baselineSession ?? (await latestSession(tx, job))
-    const id = await insertRetest(tx, { jobId: job, engineId: facts.engine, kind: 'follow-up', reason, baselineSessionId: baseline, createdById: personOf(actor) })
-    await insertDate(tx, id, due, personOf(actor))
-    await emit(tx, { kind: 'retest.changed', garageId: facts.garage, jobId: job, engineId: facts.engine, body: { retest: id } })
-    await appendTrail(tx, { engine: facts.engine, job, garage: facts.garage, kind: 'retest-promised', actor, body: { retest: id, kind: 'follow-up', reason, baselineSession: baseline, ...due } })
-    return toRetest((await readRetest(tx, id))!)
-  })
+  const facts = await demandJob(tx, actor, 'retests.write', job)
+  if (facts.cancelledAt !== null) throw problem('wrong-state', `Job ${facts.code} was cancelled.`)
+  if (baselineSession !== null && (await readSessionPlace(tx, baselineSession))?.engine !== facts.engine) throw badField('/baselineSession', 'the id of a session of this engine', baselineSession)
+  const baseline = baselineSession ?? (await latestSession(tx, job))
+  const id = await insertRetest(tx, { jobId: job, engineId: facts.engine, kind: 'follow-up', reason, baselineSessionId: baseline, createdById: personOf(actor) })
+  await insertDate(tx, id, due, personOf(actor))
+  await emit(tx, { kind: 'retest.changed', garageId: facts.garage, jobId: job, engineId: facts.engine, body: { retest: id } })
+  await appendTrail(tx, { engine: facts.engine, job, garage: facts.garage, kind: 'retest-promised', actor, body: { retest: id, kind: 'follow-up', reason, baselineSession: baseline, ...due } })
+  return toRetest((await readRetest(tx, id))!)
 }
 
 /** Another date, or a booking: the earlier rows stay. */
-export async function moveRetest(database: Database, actor: Actor, id: string, input: NewRetestDate): Promise<Retest> {
+export async function moveRetest(tx: Transaction, actor: Actor, id: string, input: NewRetestDate): Promise<Retest> {
   if (input.bookedFor === null) demandDue(input)
-  return database.transaction(async (tx) => {
-    const retest = await undecided(tx, actor, 'retests.write', id)
-    if (retest.kind === 'release' && input.bookedFor === null) throw problem('wrong-state', 'A release retest is done before hand-over; it can be booked, but has no date of its own.')
-    const date = await insertDate(tx, id, input, personOf(actor))
-    await emit(tx, { kind: 'retest.changed', garageId: retest.garage, jobId: retest.job, engineId: retest.engine, body: { retest: id } })
-    await appendTrail(tx, { engine: retest.engine, job: retest.job, garage: retest.garage, kind: 'retest-date', actor, body: { retest: id, date, ...input } })
-    return toRetest((await readRetest(tx, id))!)
-  })
+  const retest = await undecided(tx, actor, 'retests.write', id)
+  if (retest.kind === 'release' && input.bookedFor === null) throw problem('wrong-state', 'A release retest is done before hand-over; it can be booked, but has no date of its own.')
+  const date = await insertDate(tx, id, input, personOf(actor))
+  await emit(tx, { kind: 'retest.changed', garageId: retest.garage, jobId: retest.job, engineId: retest.engine, body: { retest: id } })
+  await appendTrail(tx, { engine: retest.engine, job: retest.job, garage: retest.garage, kind: 'retest-date', actor, body: { retest: id, date, ...input } })
+  return toRetest((await readRetest(tx, id))!)
 }
 
 /** The retest, held until the transaction ends. @throws problems `not-found`, `wrong-state` where it was decided */

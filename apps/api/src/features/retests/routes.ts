@@ -1,6 +1,8 @@
 import { idSchema, newRetestDateSchema, newRetestSchema, page, pageQuerySchema, retestComparisonSchema, retestOutcomeSchema, retestSchema, waiverSchema } from '@evenbore/contract'
 import { z } from 'zod'
+import { actorKey } from '../../access/actors.ts'
 import type { Routes } from '../../platform/http/app.ts'
+import { onceWhereKeyed } from '../../platform/http/idempotency.ts'
 import { readComparison } from './comparison.ts'
 import { decideOutcome, waiveRetest } from './outcome.ts'
 import { moveRetest, promiseRetest } from './owed.ts'
@@ -30,14 +32,14 @@ export const retestRoutes: Routes = async (app) => {
 
   app.post(
     '/v1/jobs/:job/retests',
-    { config: { action: 'retests.write' }, schema: { tags, summary: 'Promise a follow-up retest', params: ofJob, body: newRetestSchema, response: { 201: retestSchema } } },
-    async (request, reply) => reply.code(201).send(await promiseRetest(app.database, request.actor, request.params.job, request.body)),
+    { config: { action: 'retests.write', takesKey: true }, schema: { tags, summary: 'Promise a follow-up retest', params: ofJob, body: newRetestSchema, response: { 201: retestSchema } } },
+    async (request, reply) => reply.code(201).send(await onceWhereKeyed(app.database, request, actorKey(request.actor), (tx) => promiseRetest(tx, request.actor, request.params.job, request.body))),
   )
 
   app.post(
     '/v1/retests/:retest/dates',
-    { config: { action: 'retests.write' }, schema: { tags, summary: 'Book a retest, or give it another date', params: ofRetest, body: newRetestDateSchema, response: { 201: retestSchema } } },
-    async (request, reply) => reply.code(201).send(await moveRetest(app.database, request.actor, request.params.retest, request.body)),
+    { config: { action: 'retests.write', takesKey: true }, schema: { tags, summary: 'Book a retest, or give it another date', params: ofRetest, body: newRetestDateSchema, response: { 201: retestSchema } } },
+    async (request, reply) => reply.code(201).send(await onceWhereKeyed(app.database, request, actorKey(request.actor), (tx) => moveRetest(tx, request.actor, request.params.retest, request.body))),
   )
 
   app.get(
