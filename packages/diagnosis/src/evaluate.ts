@@ -4,6 +4,7 @@ import { cautionsFor } from './admission/cautions.ts'
 import type { Admission } from './admission/types.ts'
 import { because } from './explain/because.ts'
 import { turns } from './explain/turns.ts'
+import { whatIf } from './explain/what-if.ts'
 import { CAUSES } from './knowledge/causes.ts'
 import { FAULTS } from './knowledge/faults.ts'
 import { KNOWLEDGE_VERSION, defaultKnowledge, knowledgeHash, type Knowledge } from './knowledge/knowledge.ts'
@@ -42,7 +43,8 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
   const ranking = options.ranking !== false && !twoStroke
   const ranked = ranking ? nextTests(given, inference) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
   const expected = expectedWindow(admission)
-  const turned = ranking ? turns(given, inference) : undefined
+  const ask = whatIf(inference)
+  const turned = ranking ? turns(given, inference, ask) : undefined
   const traces = currentEvidence(admission).objections
   return {
     model: `${MODEL_VERSION}+knowledge.${KNOWLEDGE_VERSION}+${knowledgeHash(knowledge)}`,
@@ -52,7 +54,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
     neighbours: neighbours(inference),
     engine: CAUSES.map((cause, e) => ({ cause, probability: inference.causes[e]! })),
     leakage: leakageResults(admission),
-    because: ranking ? because(given, inference) : [],
+    because: ranking ? because(given, inference, ask) : [],
     ...(turned === undefined ? {} : { turns: turned }),
     next: ranked.next,
     enough: ranked.enough,

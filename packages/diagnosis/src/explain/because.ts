@@ -1,10 +1,10 @@
 import type { Because, Case } from '@evenbore/contract'
 import type { Evidence } from '../model/evidence.ts'
-import type { Inference } from '../model/posterior.ts'
+import { infer, type Inference } from '../model/posterior.ts'
 import { decibans } from './decibans.ts'
 import { sayPrior, sayReading, sayTogether } from './sentences.ts'
 import { aboutOf, leadingTargets, probabilityOf, type Target } from './targets.ts'
-import { without, type Ask } from './what-if.ts'
+import type { Ask, WhatIf } from './what-if.ts'
 
 /** Rows that say less than this are left out (half a deciban is a factor of 1.12). */
 const LEAST_DECIBANS = 0.5
@@ -13,22 +13,22 @@ const LEAST_DECIBANS = 0.5
  * Decibans for each leading explanation: the prior, each group of repeated readings of its own cylinder, each sister with all her
  * readings (odds with them over odds without), and what the readings say only together, so that the rows of one target add up to its log odds.
  */
-export function because(given: Case, inference: Inference): Because[] {
+export function because(given: Case, inference: Inference, { without }: WhatIf): Because[] {
   const targets = leadingTargets(inference)
   if (targets.length === 0) return []
   const all = new Set(readingGroups(inference.evidence).flat())
-  const before = without(inference, all)
+  const before = infer(unread(inference.evidence), inference.space.knowledge)
   const asked = new Map<string, Ask>()
   const less = (group: readonly number[]): Ask => {
     const key = group.join()
     let ask = asked.get(key)
-    if (ask === undefined) asked.set(key, (ask = without(inference, new Set(group))))
+    if (ask === undefined) asked.set(key, (ask = without(new Set(group))))
     return ask
   }
   return targets.flatMap((target) => {
     const about = aboutOf(target)
     const now = decibans(probabilityOf(inference, target))
-    const prior = decibans(before(target))
+    const prior = decibans(probabilityOf(before, target))
     const rows: Because[] = [{ kind: 'prior', readings: [], ...about, decibans: prior, says: sayPrior(about) }]
     let sum = prior
     for (const group of readingGroups(inference.evidence, closeTo(target))) {
@@ -43,25 +43,46 @@ export function because(given: Case, inference: Inference): Because[] {
   })
 }
 
+/** The same engine before anything was read: its prior, on a grid of its own. */
+function unread(evidence: Evidence): Evidence {
+  return { ...evidence, engine: [], cylinders: evidence.cylinders.map((c) => ({ ...c, dry: [], wet: [], leakage: [], sights: [] })) }
+}
+
 /** Cylinders whose readings get a row each; those of any other cylinder share one. */
 function closeTo(target: Target): (cylinder: number) => boolean {
   if (target.kind === 'cylinder') return (i) => i === target.cylinder
   return target.kind === 'bridge' ? (i) => target.cylinders.includes(i) : () => false
 }
 
-/** Reading numbers, repeats of one test on one cylinder together; cylinders that are not `close` give one group each. */
+/**
+ * Reading numbers, repeats of one test on one cylinder together; cylinders that are not `close` give one group each. A reading that
+ * speaks of several cylinders (a current trace) is a group of its own, once.
+ */
 function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean = () => true): number[][] {
-  const groups: number[][] = []
+  const shared = sharedReadings(evidence)
+  const mine = <T extends { readonly reading: number }>(list: readonly T[]): readonly T[] => list.filter((r) => !shared.has(r.reading))
+  const groups: number[][] = [...shared].map((reading) => [reading])
   evidence.cylinders.forEach((c, i) => {
+    const sights = mine(c.sights)
     if (!close(i)) {
-      groups.push([...c.dry, ...c.wet, ...c.leakage, ...c.sights].map((r) => r.reading).sort((a, b) => a - b))
+      groups.push([...c.dry, ...c.wet, ...c.leakage, ...sights].map((r) => r.reading).sort((a, b) => a - b))
       return
     }
     groups.push(c.dry.map((r) => r.reading), c.wet.map((r) => r.reading))
-    groups.push(...byKey(c.leakage, (r) => `${r.wet} ${r.rockersSlack}`), ...byKey(c.sights, (s) => (s.kind === 'sign' ? s.code : s.kind === 'clearance' || s.kind === 'valve-lift' ? s.kind + s.valve : s.kind)))
+    groups.push(...byKey(c.leakage, (r) => `${r.wet} ${r.rockersSlack}`), ...byKey(sights, (s) => (s.kind === 'sign' ? s.code : s.kind === 'clearance' || s.kind === 'valve-lift' ? s.kind + s.valve : s.kind)))
   })
   groups.push(...byKey(evidence.engine, (e) => (e.kind === 'vacuum' ? 'vacuum' : e.code)))
   return groups.filter((g) => g.length > 0).sort((a, b) => a[0]! - b[0]!)
+}
+
+/** Readings that more than one cylinder's evidence comes from. */
+function sharedReadings({ cylinders }: Evidence): Set<number> {
+  const seen = new Set<number>(), shared = new Set<number>()
+  for (const { sights } of cylinders) {
+    const own = new Set(sights.map((s) => s.reading))
+    for (const reading of own) (seen.has(reading) ? shared : seen).add(reading)
+  }
+  return shared
 }
 
 function byKey<T extends { readonly reading: number }>(list: readonly T[], key: (item: T) => string): number[][] {

@@ -1,38 +1,84 @@
 import { gaugeEvidence } from '../model/compression.ts'
-import { emit } from '../model/emission.ts'
-import type { CylinderEvidence, Evidence } from '../model/evidence.ts'
+import { likelihoodOf, summed, type Likelihood } from '../model/emission.ts'
+import type { CylinderEvidence } from '../model/evidence.ts'
 import { weighFlags } from '../model/flags.ts'
-import { ownWeights, type Inference } from '../model/posterior.ts'
-import { aroundOf, bridgeOf, causesOf, sumEngine } from '../model/sums.ts'
+import { ownProbabilities, type Inference } from '../model/posterior.ts'
+import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import type { Target } from './targets.ts'
 
 /** Answers the probability of a target in a changed world. */
 export type Ask = (target: Target) => number
 
-/** The same engine with some of its readings not taken. The grid stays, so that only the readings make the difference. */
-export function without(inference: Inference, readings: ReadonlySet<number>): Ask {
-  const keep = <T extends { readonly reading: number }>(list: readonly T[]): readonly T[] => (list.some((r) => readings.has(r.reading)) ? list.filter((r) => !readings.has(r.reading)) : list)
-  return changed(inference, (c) => ({ ...c, dry: keep(c.dry), wet: keep(c.wet), leakage: keep(c.leakage), sights: keep(c.sights) }), keep(inference.evidence.engine))
+/** Asks of one inference what changed worlds would say; what they share is worked out once. */
+export interface WhatIf {
+  /** The same engine with some of its readings not taken. The grid stays, so that only the readings make the difference. */
+  without(readings: ReadonlySet<number>): Ask
+  /** Probabilities of the own states of a cylinder (0 sound, then faults), had it been read otherwise. */
+  ownWith(cylinder: number, evidence: CylinderEvidence): Float64Array
 }
 
-/** The same engine with other readings on some cylinders; cylinders whose lists stay the same object are not summed again. */
-export function changed(inference: Inference, change: (c: CylinderEvidence, i: number) => CylinderEvidence, engine: Evidence['engine'] = inference.evidence.engine): Ask {
-  const { space } = inference
-  const cylinders = inference.evidence.cylinders.map(change)
-  const evidence: Evidence = { ...inference.evidence, cylinders, engine }
-  const emissions = inference.emissions.map((emission, i) => {
-    const before = inference.evidence.cylinders[i]!, after = cylinders[i]!
-    const same = before.dry === after.dry && before.wet === after.wet && before.leakage === after.leakage && before.sights === after.sights
-    return same ? emission : emit(i, after, gaugeEvidence(after, evidence, space.knowledge), evidence, space)
-  })
-  const flags = engine === inference.evidence.engine ? inference.flags : weighFlags(engine, space.knowledge, inference.evidence.engine)
-  const sums = sumEngine(evidence.gaskets, emissions, flags, space)
-  const owns = new Map<number, Float64Array>()
-  return (target) => {
-    if (target.kind === 'cause') return causesOf(sums, flags, space)[target.cause]!
-    if (target.kind === 'bridge') return bridgeOf(sums, target.gasket, target.pair, space)
-    let own = owns.get(target.cylinder)
-    if (own === undefined) owns.set(target.cylinder, (own = ownWeights(emissions[target.cylinder]!, aroundOf(sums, target.cylinder, space), space)))
-    return own[target.fault]! / own.reduce((sum, w) => sum + w, 0)
+/** Prepares an inference to be asked. */
+export function whatIf(inference: Inference): WhatIf {
+  const { evidence, space, emissions, sums, flags } = inference
+  const surroundings = new Map<number, Float64Array[]>()
+  /** All but a cylinder's own readings: does not change with them. */
+  const around = (i: number): Float64Array[] => {
+    let found = surroundings.get(i)
+    if (found === undefined) surroundings.set(i, (found = aroundOf(sums, i, space)))
+    return found
   }
+  const tablesOf = (i: number, changed: CylinderEvidence): Likelihood =>
+    likelihoodOf(i, changed, gaugeEvidence(changed, evidence, space.knowledge), evidence, space, { cylinder: evidence.cylinders[i]!, likelihood: emissions[i]! })
+  const ownWith = (i: number, changed: CylinderEvidence): Float64Array => ownProbabilities(tablesOf(i, changed), around(i), sums, space)
+
+  return {
+    ownWith,
+    without(readings) {
+      const engine = keep(evidence.engine, readings)
+      const changed = new Map<number, CylinderEvidence>()
+      evidence.cylinders.forEach((before, i) => {
+        const after = { ...before, dry: keep(before.dry, readings), wet: keep(before.wet, readings), leakage: keep(before.leakage, readings), sights: keep(before.sights, readings) }
+        if (!sameLists(before, after)) changed.set(i, after)
+      })
+      let world: { sums: EngineSums; causes: Float64Array } | undefined
+      const changedWorld = () => {
+        if (world !== undefined) return world
+        const weighed = engine === evidence.engine ? flags : weighFlags(engine, space.knowledge, evidence.engine)
+        const replaced = new Map([...changed].map(([i, after]) => [i, sumsOf(inference, i, after, tablesOf)] as const))
+        const sumsThen = resum(sums, replaced, weighed, space)
+        return (world = { sums: sumsThen, causes: causesOf(sumsThen, weighed, space) })
+      }
+      const owns = new Map<number, Float64Array>()
+      const ownOf = (i: number): Float64Array => {
+        const after = changed.get(i)
+        if (after !== undefined && changed.size === 1 && engine === evidence.engine) return ownWith(i, after)
+        const then = changedWorld().sums
+        return ownProbabilities(after === undefined ? emissions[i]! : tablesOf(i, after), aroundOf(then, i, space), then, space)
+      }
+      return (target) => {
+        if (target.kind === 'cause') return changedWorld().causes[target.cause]!
+        if (target.kind === 'bridge') return bridgeOf(changedWorld().sums, target.gasket, target.pair)
+        let own = owns.get(target.cylinder)
+        if (own === undefined) owns.set(target.cylinder, (own = ownOf(target.cylinder)))
+        return own[target.fault]!
+      }
+    },
+  }
+}
+
+/** Sums of a changed cylinder over its own states. */
+function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood) {
+  if (after.dry.length + after.wet.length + after.leakage.length + after.sights.length === 0) {
+    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space)
+  }
+  const emission = summed(tablesOf(i, after), space)
+  return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space)
+}
+
+function keep<T extends { readonly reading: number }>(list: readonly T[], left: ReadonlySet<number>): readonly T[] {
+  return list.some((r) => left.has(r.reading)) ? list.filter((r) => !left.has(r.reading)) : list
+}
+
+function sameLists(before: CylinderEvidence, after: CylinderEvidence): boolean {
+  return before.dry === after.dry && before.wet === after.wet && before.leakage === after.leakage && before.sights === after.sights
 }

@@ -63,7 +63,7 @@ function through(into: Float64Array, own: Float64Array, levels: number, cells: n
 
 /** All but cylinder j's own readings, by the bridge level it feels. */
 export function around(sums: ChainSums, j: number, bridgePrior: Float64Array, cells: number): Float64Array {
-  return cavity(sums.forward[j]!, sums.backward[j]!, bridgePrior, cells, j === 0, j === sums.forward.length - 1)
+  return cavity(sums.forward[j]!, sums.backward[j]!, bridgePrior.subarray(0, sums.forward[j]!.length / cells), cells, j === 0, j === sums.forward.length - 1)
 }
 
 function cavity(forward: Float64Array, backward: Float64Array, bridgePrior: Float64Array, cells: number, first: boolean, last: boolean): Float64Array {
@@ -83,9 +83,9 @@ function cavity(forward: Float64Array, backward: Float64Array, bridgePrior: Floa
 }
 
 /** The part of the total with a bridge between cylinders j and j+1. */
-export function bridged(sums: ChainSums, j: number, levels: number, cells: number): Float64Array {
+export function bridged(sums: ChainSums, j: number, cells: number): Float64Array {
   const out = new Float64Array(cells)
   const before = sums.forward[j + 1]!, after = sums.backward[j]!
-  for (let b = 1; b < levels; b++) for (let k = 0; k < cells; k++) out[k]! += before[b * cells + k]! * after[b * cells + k]!
+  for (let b = 1; b * cells < before.length; b++) for (let k = 0; k < cells; k++) out[k]! += before[b * cells + k]! * after[b * cells + k]!
   return out
 }

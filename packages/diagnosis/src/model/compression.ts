@@ -1,7 +1,8 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CompressionEvidence, CylinderEvidence, Evidence } from './evidence.ts'
+import { expMinus } from './exponential.ts'
 import type { EngineClass, GaugeEvidence, Grid } from './grid.ts'
-import { combineReadings, densityThrough } from './mixture.ts'
+import { combineReadings, densitiesThrough } from './mixture.ts'
 import type { StateSpace } from './states.ts'
 
 /** Turns the gauge readings of a cylinder into what the grid needs. */
@@ -47,43 +48,41 @@ export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): 
   const table = new Float64Array(rows * grid.columns)
   for (let r = 0; r < rows; r++) {
     const { mean, sd } = states.lossRows[r]!
-    for (let q = 0; q < grid.columns; q++) {
-      table[r * grid.columns + q] = densityThrough(dry, grid.level[q]! - mean, grid.classes[grid.classOf[q]!]!.sisterVariance + sd * sd)
-    }
+    grid.classes.forEach(({ sisterVariance }, c) => {
+      const from = grid.columnFrom[c]!, to = grid.columnFrom[c + 1]!
+      if (from < to) densitiesThrough(dry, sisterVariance + sd * sd, grid.level, mean, from, to, table, r * grid.columns + from)
+    })
   }
   return table
 }
 
-/** Likelihood of the rise with oil for each (class, seal row, rise): index (class * rows + row) * rises + v. */
+/** Likelihood of the rise with oil for each (family of classes, seal row, rise): index (family * rows + row) * rises + v. */
 export function wetTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace, knowledge: Knowledge): Float64Array | null {
   const { rise } = gauge
   if (rise === null) return null
   const rises = grid.rises.length
   const rows = states.sealRows.length
-  const table = new Float64Array(grid.classes.length * rows * rises)
-  for (let c = 0; c < grid.classes.length; c++) {
-    for (let r = 0; r < rows; r++) {
-      for (let v = 0; v < rises; v++) {
-        table[(c * rows + r) * rises + v] = riseLikelihood(rise, rise.expected.mean + grid.rises[v]! * rise.expected.spread, grid.classes[c]!, states.sealRows[r]!, knowledge)
-      }
-    }
+  const table = new Float64Array(grid.families.length * rows * rises)
+  for (let f = 0; f < grid.families.length; f++) {
+    const kind = grid.classes[grid.families[f]![0]!]!
+    for (let r = 0; r < rows; r++) weighRises(rise, grid, kind, states.sealRows[r]!, knowledge, table, (f * rows + r) * rises)
   }
   return table
 }
 
-function riseLikelihood(
-  rise: NonNullable<GaugeEvidence['rise']>, room: number, kind: EngineClass, seal: { mean: number; sd: number }, knowledge: Knowledge,
-): number {
+function weighRises(
+  rise: NonNullable<GaugeEvidence['rise']>, grid: Grid, kind: EngineClass, seal: { mean: number; sd: number }, knowledge: Knowledge, out: Float64Array, at: number,
+): void {
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
-  const mean = room + kind.sealed + seal.mean
-  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + rise.expected.scatter ** 2
-  const gap = rise.log - mean
-  return (1 - 2 * low.chance - 2 * odd.chance) * normal(gap, variance) +
-    low.chance * (normal(gap - low.shift, variance + low.spread ** 2) + normal(gap + low.shift, variance + low.spread ** 2)) +
-    2 * odd.chance * normal(gap, variance + odd.spread ** 2)
-}
-
-function normal(gap: number, variance: number): number {
-  return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance)
+  const { expected } = rise
+  const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + expected.scatter ** 2
+  const lowVariance = variance + low.spread ** 2, oddVariance = variance + odd.spread ** 2
+  const half = 0.5 / variance, lowHalf = 0.5 / lowVariance, oddHalf = 0.5 / oddVariance
+  const good = (1 - 2 * low.chance - 2 * odd.chance) / Math.sqrt(variance), bad = low.chance / Math.sqrt(lowVariance), any = 2 * odd.chance / Math.sqrt(oddVariance)
+  for (let v = 0; v < grid.rises.length; v++) {
+    const gap = rise.log - (expected.mean + grid.rises[v]! * expected.spread + kind.sealed + seal.mean)
+    const down = gap - low.shift, up = gap + low.shift
+    out[at + v] = good * expMinus(gap * gap * half) + any * expMinus(gap * gap * oddHalf) + bad * (expMinus(down * down * lowHalf) + expMinus(up * up * lowHalf))
+  }
 }

@@ -3,12 +3,14 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
-import type { StateGroup } from './groups.ts'
-import { leakSums, type LeakSums, type PercentCurve } from './leakage.ts'
+import type { Grouping } from './groups.ts'
+import { kindsOf, type Kinds } from './kinds.ts'
+import { leakSums, type PercentCurve } from './leakage.ts'
 import type { Ears } from './listening.ts'
 import { weighLooks, type Looks } from './looks.ts'
 import { faultChance } from './past.ts'
-import { OWN_COUNT, type LeakRow, type StateSpace } from './states.ts'
+import { sumStates } from './state-sums.ts'
+import { OWN_COUNT, type StateSpace } from './states.ts'
 
 /** What is shared by all cylinders while the evidence is summed. */
 export interface Workspace {
@@ -17,8 +19,8 @@ export interface Workspace {
   readonly grid: Grid
   readonly ears: Ears
   readonly curve: PercentCurve
-  readonly groups: readonly StateGroup[]
-  /** Subsets of the groups in question: arrays below hold one block for each. */
+  readonly grouping: Grouping
+  /** Sets of fault groups in question that the engine is summed without. */
   readonly subsets: readonly number[]
 }
 
@@ -26,7 +28,7 @@ export interface Workspace {
 export interface Emission {
   /** [loss row * columns + column] */
   readonly dry: Float64Array | null
-  /** [(class * seal rows + row) * rises + v] */
+  /** [(family * seal rows + row) * rises + v] */
   readonly wet: Float64Array | null
   /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states */
   readonly leak: Float64Array | null
@@ -37,8 +39,9 @@ export interface Emission {
   readonly prior: Float64Array
   /** 1 for states worth summing. */
   readonly live: Uint8Array
-  /** [subset][bridge level * cells + cell], scaled to a largest value of one by `scale`. */
-  readonly sums: readonly Float64Array[]
+  readonly kinds: Kinds
+  /** [signature * bridge levels + level] over the cells, null where no state is; scaled to a largest value of one by `scale`. */
+  readonly blocks: readonly (Float64Array | null)[]
   readonly scale: number
 }
 
@@ -63,32 +66,48 @@ function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowle
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
 const PRUNE = 1e-7
 
+/** The readings of one cylinder as tables over states and grid, before anything is summed. */
+export type Likelihood = Omit<Emission, 'blocks' | 'scale'>
+
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
 export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {
+  return summed(likelihoodOf(index, cylinder, gauge, evidence, space), space)
+}
+
+/** The sums of a cylinder whose tables are there. */
+export function summed(likelihood: Likelihood, space: Workspace): Emission {
+  const blocks = sumStates(likelihood, space)
+  return { ...likelihood, blocks, scale: scaleToOne(blocks) }
+}
+
+/** What is known of a cylinder already: tables of lists of readings that stay the same need not be made again. */
+export interface Before {
+  readonly cylinder: CylinderEvidence
+  readonly likelihood: Likelihood
+}
+
+/** Weighs the readings of one cylinder for every state. */
+export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, before?: Before): Likelihood {
   const { states, grid, knowledge } = space
-  const dry = dryTable(gauge, grid, states)
-  const wet = wetTable(gauge, grid, states, knowledge)
+  const sameDry = before?.cylinder.dry === cylinder.dry
+  const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(gauge, grid, states)
+  const wet = before !== undefined && sameDry && before.cylinder.wet === cylinder.wet ? before.likelihood.wet : wetTable(gauge, grid, states, knowledge)
   const looks = weighLooks(cylinder, states, knowledge)
-  const leaks = leakSums(index, cylinder, evidence, grid, knowledge, space.ears, space.curve)
   const prior = ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)
   const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
   const bound = gaugeBounds(weight, likeliest, dry, wet, space)
-  const plain = cylinder.leakage.every((r) => !r.wet && !r.rockersSlack)
-  const rows = plain ? states.plainLeaks : states.leaks
-  const leakRow = plain ? states.plainRowOf : states.leakRow
-  const leak = leaks === null ? null : new Float64Array(rows.length * grid.leakCount)
-  if (leaks !== null && leak !== null) boundByLeaks(bound, leaks, leak, rows, leakRow, grid)
+  const { leak, leakRow } = before?.cylinder.leakage === cylinder.leakage ? before.likelihood : leakTable(index, cylinder, evidence, bound, space)
+  if (leak !== null) {
+    const most = rowMaxima(leak, leak.length / grid.leakCount, grid.leakCount)
+    for (let s = 0; s < bound.length; s++) bound[s]! *= most[leakRow[s]!]!
+  }
   let largest = 0
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  const sums = space.subsets.map(() => new Float64Array(states.bridgePrior.length * grid.cells))
-  const emission: Emission = { dry, wet, leak, leakRow, looks, weight, prior, live, sums, scale: 1 }
-  const inner = new Float64Array(grid.rises.length * grid.leakCount)
-  for (const group of space.groups) addGroup(group, emission, space, inner)
-  return { ...emission, scale: scaleToOne(sums) }
+  return { dry, wet, leak, leakRow, looks, weight, prior, live, kinds: kindsOf(prior, grid) }
 }
 
 /** Upper bounds of each state's contribution by prior, looks and gauge. */
@@ -103,22 +122,27 @@ function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Arra
   return bound
 }
 
-/** Fills the leak likelihoods of the rows that can matter and tightens the bounds by them. */
-function boundByLeaks(bound: Float64Array, leaks: LeakSums, leak: Float64Array, rows: readonly LeakRow[], leakRow: Int32Array, grid: Grid): void {
+/** Leak likelihoods of the rows that can matter under the bounds so far; rows that cannot stay at zero. */
+function leakTable(index: number, cylinder: CylinderEvidence, evidence: Evidence, bound: Float64Array, space: Workspace): Pick<Emission, 'leak' | 'leakRow'> {
+  const { states, grid } = space
+  const plain = cylinder.leakage.every((r) => !r.wet && !r.rockersSlack)
+  const rows = plain ? states.plainLeaks : states.leaks
+  const leakRow = plain ? states.plainRowOf : states.leakRow
+  const leaks = leakSums(index, cylinder, evidence, grid, space.knowledge, space.ears, space.curve)
+  if (leaks === null) return { leak: null, leakRow }
+  const leak = new Float64Array(rows.length * grid.leakCount)
   const rowMost = new Float64Array(rows.length)
   for (let s = 0; s < bound.length; s++) if (bound[s]! > rowMost[leakRow[s]!]!) rowMost[leakRow[s]!] = bound[s]!
   const order = Int32Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
-  const rowLeak = new Float64Array(rows.length)
   let best = 0
   for (const r of order) {
     if (rowMost[r]! * leaks.atMost < best * PRUNE) break
     leaks.fill(rows[r]!, leak, r * grid.leakCount)
     let most = 0
     for (let l = r * grid.leakCount; l < (r + 1) * grid.leakCount; l++) if (leak[l]! > most) most = leak[l]!
-    rowLeak[r] = most
     if (rowMost[r]! * most > best) best = rowMost[r]! * most
   }
-  for (let s = 0; s < bound.length; s++) bound[s]! *= rowLeak[leakRow[s]!]!
+  return { leak, leakRow }
 }
 
 /** Largest value of each row over all classes: tables are [class][row][width] or [row][width]. */
@@ -130,95 +154,18 @@ function rowMaxima(table: Float64Array, rows: number, width: number): Float64Arr
   return maxima
 }
 
-/** Adds weight x wet x leak likelihood of a state over (rise, healthy leak) of one class to `inner`. */
-function addInner(s: number, c: number, weight: number, emission: Emission, space: Workspace, inner: Float64Array): void {
-  const { states, grid } = space
-  const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
-  const leakAt = emission.leakRow[s]! * grid.leakCount
-  const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
-  let at = 0
-  for (let v = 0; v < grid.rises.length; v++) {
-    const wet = emission.wet === null ? weight : weight * emission.wet[wetAt + v]!
-    if (emission.leak === null) for (let l = from; l < to; l++) inner[at++]! += wet
-    else for (let l = from; l < to; l++) inner[at++]! += wet * emission.leak[leakAt + l]!
-  }
-}
-
-/** States of a group share their loss, so they are summed before the levels are multiplied in. */
-function addGroup(group: StateGroup, emission: Emission, space: Workspace, inner: Float64Array): void {
-  const { grid, subsets } = space
-  const base = group.bridgeLevel * grid.cells
-  const dryAt = group.lossRow * grid.columns
-  if (!group.states.some((s) => emission.live[s] === 1)) return
-  for (let q = 0; q < grid.columns;) {
-    const c = grid.classOf[q]!
-    const count = grid.rises.length * (grid.leakTo[c]! - grid.leakFrom[c]!)
-    inner.fill(0, 0, count)
-    for (let i = 0; i < group.states.length; i++) {
-      const s = group.states[i]!
-      if (emission.live[s] === 1) addInner(s, c, emission.weight[s]! * emission.prior[c * OWN_COUNT + space.states.own[s]!]!, emission, space, inner)
-    }
-    for (; q < grid.columns && grid.classOf[q] === c; q++) {
-      const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
-      const at = base + grid.offset[q]!
-      for (let k = 0; k < subsets.length; k++) {
-        if ((group.signature & subsets[k]!) !== 0) continue
-        const block = emission.sums[k]!
-        for (let i = 0; i < count; i++) block[at + i]! += factor * inner[i]!
-      }
-    }
-  }
-}
-
-/**
- * Sums over the cells of prior x likelihood of each state x `around`, which holds all else ([bridge level * cells + cell]),
- * added to `out` for the states of one group.
- */
-export function weighGroup(group: StateGroup, emission: Emission, space: Workspace, around: Float64Array, columnLive: Uint8Array, out: Float64Array, inner: Float64Array): void {
-  const { grid } = space
-  const base = group.bridgeLevel * grid.cells
-  const dryAt = group.lossRow * grid.columns
-  if (!group.states.some((s) => emission.live[s] === 1)) return
-  for (let q = 0; q < grid.columns;) {
-    const c = grid.classOf[q]!
-    const count = grid.rises.length * (grid.leakTo[c]! - grid.leakFrom[c]!)
-    inner.fill(0, 0, count)
-    let any = 0
-    for (; q < grid.columns && grid.classOf[q] === c; q++) {
-      if (columnLive[q] === 0) continue
-      any = 1
-      const factor = emission.dry === null ? 1 : emission.dry[dryAt + q]!
-      const at = base + grid.offset[q]!
-      for (let i = 0; i < count; i++) inner[i]! += factor * around[at + i]!
-    }
-    if (any === 0) continue
-    for (let i = 0; i < group.states.length; i++) {
-      const s = group.states[i]!
-      if (emission.live[s] === 1) out[s]! += emission.weight[s]! * emission.prior[c * OWN_COUNT + space.states.own[s]!]! * emission.scale * dotInner(s, c, emission, space, inner)
-    }
-  }
-}
-
-function dotInner(s: number, c: number, emission: Emission, space: Workspace, inner: Float64Array): number {
-  const { states, grid } = space
-  const from = grid.leakFrom[c]!, to = grid.leakTo[c]!
-  const leakAt = emission.leakRow[s]! * grid.leakCount
-  const wetAt = (c * states.sealRows.length + states.sealRow[s]!) * grid.rises.length
-  let at = 0, total = 0
-  for (let v = 0; v < grid.rises.length; v++) {
-    let sum = 0
-    if (emission.leak === null) for (let l = from; l < to; l++) sum += inner[at++]!
-    else for (let l = from; l < to; l++) sum += inner[at++]! * emission.leak[leakAt + l]!
-    total += emission.wet === null ? sum : sum * emission.wet[wetAt + v]!
-  }
-  return total
-}
-
-function scaleToOne(blocks: readonly Float64Array[]): number {
+/** Scales the blocks to a largest value of one, so that products over many cylinders do not vanish. */
+function scaleToOne(blocks: readonly (Float64Array | null)[]): number {
   let most = 0
-  for (const block of blocks) for (let i = 0; i < block.length; i++) if (block[i]! > most) most = block[i]!
+  for (const block of blocks) {
+    if (block === null) continue
+    for (let i = 0; i < block.length; i++) if (block[i]! > most) most = block[i]!
+  }
   if (!(most > 0)) return 1
   const scale = 1 / most
-  for (const block of blocks) for (let i = 0; i < block.length; i++) block[i]! *= scale
+  for (const block of blocks) {
+    if (block === null) continue
+    for (let i = 0; i < block.length; i++) block[i]! *= scale
+  }
   return scale
 }

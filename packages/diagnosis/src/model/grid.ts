@@ -1,7 +1,7 @@
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { densityThrough, type Mixture } from './mixture.ts'
+import { densitiesThrough, type Mixture } from './mixture.ts'
 import type { Evidence, OilRise } from './evidence.ts'
 import { faultChance } from './past.ts'
 import type { StateSpace } from './states.ts'
@@ -28,8 +28,12 @@ export interface EngineClass {
  */
 export interface Grid {
   readonly classes: readonly EngineClass[]
+  /** Classes that differ in the prior of a cylinder's own states alone. */
+  readonly families: readonly (readonly number[])[]
   readonly columns: number
   readonly classOf: Uint8Array
+  /** Columns of class c: from `columnFrom[c]` to below `columnFrom[c + 1]`. */
+  readonly columnFrom: Int32Array
   readonly level: Float64Array
   readonly offset: Int32Array
   readonly rises: Float64Array
@@ -72,11 +76,12 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
   }
   const prior = CAUSES.map((cause, e) => {
     const array = new Float64Array(cells)
+    const densities = classes.map((kind) => levelDensity(causes[e]!, kind, evidence, knowledge))
     for (let q = 0; q < count; q++) {
       const c = columns.classOf[q]!
       const share = classShare(cause, classes[c]!)
       if (share === 0) continue
-      const density = causes[e]!.prior * share * columns.steps[c]! * levelDensity(columns.level[q]!, causes[e]!, classes[c]!, evidence, knowledge)
+      const density = causes[e]!.prior * share * columns.steps[c]! * densities[c]!(columns.level[q]!)
       const width = leak.to[c]! - leak.from[c]!
       for (let v = 0; v < rises.points.length; v++) {
         for (let l = 0; l < width; l++) array[offset[q]! + v * width + l] = density * rises.weights[v]! * leak.weights[c]![leak.from[c]! + l]!
@@ -85,13 +90,31 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
     return array
   })
   return {
-    classes, columns: count, classOf: columns.classOf, level: columns.level, offset, rises: rises.points,
+    classes, families: familiesOf(classes, leak), columns: count, classOf: columns.classOf, columnFrom: columnStarts(columns.classOf, classes.length), level: columns.level, offset, rises: rises.points,
     healthyAreas: leak.areas, leakCount: leak.areas.length, leakFrom: leak.from, leakTo: leak.to, cells, prior,
   }
 }
 
 /** Worn engines of absurdly small displacement: nothing is left to lose. */
 const MOST_COMMON_LOSS = 2
+
+/** Classes by what their readings look like: all but the tendency and the part of the engines. */
+function familiesOf(classes: readonly EngineClass[], leak: { readonly from: Int32Array; readonly to: Int32Array }): number[][] {
+  const families = new Map<string, number[]>()
+  classes.forEach(({ tendency: _tendency, each: _each, share: _share, ...reads }, c) => {
+    const key = JSON.stringify([reads, leak.from[c], leak.to[c]])
+    families.set(key, [...(families.get(key) ?? []), c])
+  })
+  return [...families.values()]
+}
+
+/** Columns stand in the order of their classes. */
+function columnStarts(classOf: Uint8Array, classes: number): Int32Array {
+  const from = new Int32Array(classes + 1)
+  for (const c of classOf) from[c + 1]!++
+  for (let c = 0; c < classes; c++) from[c + 1]! += from[c]!
+  return from
+}
 
 function classShare(cause: Cause, kind: EngineClass): number {
   return (kind.commonLoss > 0) === (cause === 'worn-evenly') ? kind.share : 0
@@ -135,13 +158,14 @@ function causePriors(evidence: Evidence, knowledge: Knowledge): CausePrior[] {
   return list.map((c) => ({ ...c, prior: c.prior / sum }))
 }
 
-function levelDensity(m: number, cause: CausePrior, kind: EngineClass, evidence: Evidence, knowledge: Knowledge): number {
+/** Prior density of the common level under a cause, for engines of a class. */
+function levelDensity(cause: CausePrior, kind: EngineClass, evidence: Evidence, knowledge: Knowledge): (m: number) => number {
   const worn = kind.commonLoss > 0
   const shift = worn ? -kind.commonLoss : cause.shift
   const spread = worn ? knowledge.noise.lossDispersion.value * kind.commonLoss : cause.spread
   const variance = evidence.expected.spread ** 2 + spread ** 2
-  const gap = m - evidence.expected.logPa - shift
-  return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance)
+  const centre = evidence.expected.logPa + shift, half = 0.5 / variance, scale = 1 / Math.sqrt(2 * Math.PI * variance)
+  return (m) => Math.exp(-(m - centre) * (m - centre) * half) * scale
 }
 
 interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; readonly steps: readonly number[] }
@@ -162,10 +186,14 @@ function layColumns(
   const highest = Math.max(...read.map((mixture) => mixture[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const rough = roughScores(read, Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, faultChance(evidence.cylinders.length, knowledge))
-  const priorAt = (m: number, c: number): number => CAUSES.reduce((sum, cause, e) =>
-    sum + causes[e]!.prior * classShare(cause, classes[c]!) * levelDensity(m, causes[e]!, classes[c]!, evidence, knowledge), 1e-300)
-  const scores = rough.map((row, c) => row.map((r, i) => r + Math.log(priorAt(from + i * COARSE, c))))
+  const rough = roughScores(read, Float64Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, faultChance(evidence.cylinders.length, knowledge))
+  const scores = rough.map((row, c) => {
+    const densities = CAUSES.flatMap((cause, e) => {
+      const share = causes[e]!.prior * classShare(cause, classes[c]!)
+      return share === 0 ? [] : [{ share, at: levelDensity(causes[e]!, classes[c]!, evidence, knowledge) }]
+    })
+    return row.map((r, i) => r + Math.log(densities.reduce((sum, { share, at }) => sum + share * at(from + i * COARSE), 1e-300)))
+  })
   const kept: { c: number; first: number; last: number }[] = []
   const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
   scores.forEach((score, c) => {
@@ -190,29 +218,34 @@ const LEVEL_STEP = 1.4
 const COARSE = 0.025
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly Mixture[], levels: readonly number[], classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
+function roughScores(read: readonly Mixture[], levels: Float64Array, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
   const shapes = lossShapes(states)
-  const density = new Float64Array(shapes.loss.length)
-  const scores = classes.map(() => new Float64Array(levels.length))
-  levels.forEach((m, at) => {
-    for (const mixture of read) {
-      for (let r = 0; r < density.length; r++) density[r] = densityThrough(mixture, m - shapes.loss[r]!, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!)
-      const sound = density[shapes.soundRow]!
-      const any = dot(shapes.byOwn[0]!, density)
-      classes.forEach(({ tendency, each, commonLoss, sisterVariance }, c) => {
-        const own = commonLoss > 0 ? densityThrough(mixture, m, sisterVariance + COARSE ** 2 / 4) : sound
-        const base = (1 - faulty) * own + faulty * any
-        scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * dot(shapes.byOwn[tendency]!, density)))
-      })
+  const count = levels.length
+  const scores = classes.map(() => new Float64Array(count))
+  const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
+  const byOwn = shapes.byOwn.map(() => new Float64Array(count))
+  const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
+  for (const mixture of read) {
+    for (const own of asked) byOwn[own]!.fill(0)
+    for (let r = 0; r < shapes.loss.length; r++) {
+      const into = r === shapes.soundRow ? sound : density
+      densitiesThrough(mixture, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!, levels, shapes.loss[r]!, 0, count, into, 0)
+      for (const own of asked) {
+        const w = shapes.byOwn[own]![r]!
+        if (w !== 0) for (let at = 0; at < count; at++) byOwn[own]![at]! += w * into[at]!
+      }
     }
-  })
+    classes.forEach(({ tendency, each, commonLoss, sisterVariance }, c) => {
+      if (commonLoss > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, 0, 0, count, worn, 0)
+      const own = commonLoss > 0 ? worn : sound
+      const prone = byOwn[tendency]!
+      for (let at = 0; at < count; at++) {
+        const base = (1 - faulty) * own[at]! + faulty * byOwn[0]![at]!
+        scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * prone[at]!))
+      }
+    })
+  }
   return scores
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
-  return sum
 }
 
 interface Shapes { readonly loss: Float64Array; readonly variance: Float64Array; readonly soundRow: number; readonly byOwn: readonly Float64Array[] }

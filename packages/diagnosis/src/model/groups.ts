@@ -4,29 +4,54 @@ import type { StateSpace } from './states.ts'
 export interface StateGroup {
   readonly bridgeLevel: number
   readonly lossRow: number
+  /** Place of the signature in the list of `Grouping`. */
   readonly signature: number
+  /** Ordered by what oil gives back. */
   readonly states: Int32Array
+  /** Where a run of states of equal return with oil begins in `states`, and at last their number. */
+  readonly runs: Int32Array
 }
 
-const known = new WeakMap<StateSpace, Map<number, readonly StateGroup[]>>()
+/** The state space in groups, and the signatures (bits of fault groups in question) that occur, the empty one first. */
+export interface Grouping {
+  readonly signatures: readonly number[]
+  /** For cylinders whose pressure was read. */
+  readonly read: readonly StateGroup[]
+  /** For those whose pressure was not: states of all losses are one. */
+  readonly unread: readonly StateGroup[]
+}
+
+const known = new WeakMap<StateSpace, Map<number, Grouping>>()
 
 /** Groups of the state space for a mask of fault groups in question; made once for each. */
-export function groupStates(states: StateSpace, signatures: Uint8Array, mask: number): readonly StateGroup[] {
+export function groupStates(states: StateSpace, signatures: Uint8Array, mask: number): Grouping {
   let byMask = known.get(states)
   if (byMask === undefined) known.set(states, (byMask = new Map()))
-  let groups = byMask.get(mask)
-  if (groups === undefined) {
-    const lists = new Map<string, number[]>()
-    for (let s = 0; s < states.count; s++) {
-      const key = `${states.bridgeLevel[s]} ${states.lossRow[s]} ${signatures[s]! & mask}`
-      const list = lists.get(key)
-      if (list === undefined) lists.set(key, [s])
-      else list.push(s)
-    }
-    groups = [...lists.values()].map((list) => ({
-      bridgeLevel: states.bridgeLevel[list[0]!]!, lossRow: states.lossRow[list[0]!]!, signature: signatures[list[0]!]! & mask, states: Int32Array.from(list),
-    }))
-    byMask.set(mask, groups)
+  let grouping = byMask.get(mask)
+  if (grouping === undefined) {
+    const own = Uint8Array.from(signatures, (bits) => bits & mask)
+    const occurring = [...new Set([0, ...own])].sort((a, b) => a - b)
+    grouping = { signatures: occurring, read: groupsBy(states, own, occurring, true), unread: groupsBy(states, own, occurring, false) }
+    byMask.set(mask, grouping)
   }
-  return groups
+  return grouping
+}
+
+function groupsBy(states: StateSpace, signatures: Uint8Array, occurring: readonly number[], byLoss: boolean): StateGroup[] {
+  const lists = new Map<string, number[]>()
+  for (let s = 0; s < states.count; s++) {
+    const key = `${states.bridgeLevel[s]} ${byLoss ? states.lossRow[s] : ''} ${signatures[s]}`
+    const list = lists.get(key)
+    if (list === undefined) lists.set(key, [s])
+    else list.push(s)
+  }
+  return [...lists.values()].map((list) => {
+    const first = list[0]!
+    const ordered = list.sort((a, b) => states.sealRow[a]! - states.sealRow[b]! || a - b)
+    const runs = [...ordered.keys()].filter((i) => i === 0 || states.sealRow[ordered[i]!] !== states.sealRow[ordered[i - 1]!])
+    return {
+      bridgeLevel: states.bridgeLevel[first]!, lossRow: states.lossRow[first]!, signature: occurring.indexOf(signatures[first]!),
+      states: Int32Array.from(ordered), runs: Int32Array.of(...runs, ordered.length),
+    }
+  })
 }

@@ -1,6 +1,7 @@
 import { PLACES } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CylinderEvidence, Evidence, LeakageEvidence } from './evidence.ts'
+import { expMinus } from './exponential.ts'
 import type { Grid } from './grid.ts'
 import { PLACE_INDEX, type Ears } from './listening.ts'
 import type { LeakRow } from './states.ts'
@@ -109,7 +110,7 @@ function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Arr
     const ringSd = sisters.value * rings
     const variance = group.noise + slope * slope * (ringSd * ringSd + ownVariance)
     const gap = group.percent! - percent
-    out[at + l]! *= (1 - odd) * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance) + odd / 100
+    out[at + l]! *= (1 - odd) * expMinus(0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance) + odd / 100
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
+import { expMinus } from './exponential.ts'
 
 /** A function of the true logarithmic pressure x: the sum of w N(x; mean, variance). Flat triples w, mean, variance. */
 export type Mixture = Float64Array
@@ -76,8 +77,23 @@ export function densityThrough(mixture: Mixture, x: number, variance: number): n
   for (let i = 0; i < mixture.length; i += 3) {
     const v = mixture[i + 2]! + variance
     const gap = x - mixture[i + 1]!
-    const q = gap * gap / v
-    if (q < 120) sum += mixture[i]! * Math.exp(-0.5 * q) / Math.sqrt(v)
+    sum += mixture[i]! * expMinus(0.5 * gap * gap / v) / Math.sqrt(v)
   }
   return sum
+}
+
+/**
+ * Densities of a mixture seen through a further normal scatter, at `xs[from..to) - shift`, written to `out` from `at` on:
+ * what does not change from point to point is worked out once.
+ */
+export function densitiesThrough(mixture: Mixture, variance: number, xs: Float64Array, shift: number, from: number, to: number, out: Float64Array, at: number): void {
+  out.fill(0, at, at + to - from)
+  for (let i = 0; i < mixture.length; i += 3) {
+    const v = mixture[i + 2]! + variance
+    const half = 0.5 / v, weight = mixture[i]! / Math.sqrt(v), centre = mixture[i + 1]! + shift
+    for (let k = from; k < to; k++) {
+      const gap = xs[k]! - centre
+      out[at + k - from]! += weight * expMinus(gap * gap * half)
+    }
+  }
 }

@@ -1,12 +1,13 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
-import { emit, weighGroup, type Emission, type Workspace } from './emission.ts'
+import { emit, type Emission, type Workspace } from './emission.ts'
 import type { Evidence } from './evidence.ts'
 import { signatures, weighFlags, type Flags } from './flags.ts'
 import { layGrid, type GaugeEvidence } from './grid.ts'
 import { groupStates } from './groups.ts'
 import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
+import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums } from './sums.ts'
 
@@ -58,65 +59,33 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const flags = weighFlags(evidence.engine, knowledge)
   const space: Workspace = {
     knowledge, states, grid, ears, curve: tabulatePercent(evidence), subsets: flags.subsets,
-    groups: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
+    grouping: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
   }
   const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
-  const stateProbabilities = evidence.cylinders.map((_, i) => statePosterior(emissions[i]!, aroundOf(sums, i, space), space))
-  const own = stateProbabilities.map((p) => {
-    const out = new Float64Array(OWN_COUNT)
-    for (let s = 0; s < states.count; s++) out[states.own[s]!]! += p[s]!
-    return out
-  })
-  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums, space), own, states: stateProbabilities }
+  const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, aroundOf(sums, i, space), sums.kept, space)))
+  const own = stateProbabilities.map((p) => byOwn(p, states))
+  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities }
 }
 
-/** Probability of each state of one cylinder, given what surrounds it. */
-export function statePosterior(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
-  const out = weighStates(emission, around, space)
+/** Weights as probabilities; what inclusion and exclusion left below zero is none. */
+function normed(weights: Float64Array): Float64Array {
   let sum = 0
-  for (let s = 0; s < out.length; s++) {
-    if (!(out[s]! > 0)) out[s] = 0
-    sum += out[s]!
+  for (let s = 0; s < weights.length; s++) {
+    if (!(weights[s]! > 0)) weights[s] = 0
+    sum += weights[s]!
   }
-  if (sum > 0) for (let s = 0; s < out.length; s++) out[s]! /= sum
-  return out
+  if (sum > 0) for (let s = 0; s < weights.length; s++) weights[s]! /= sum
+  return weights
 }
 
-/** Weights of each own state of a cylinder (0 sound, then faults), not normed. */
-export function ownWeights(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
-  const weights = weighStates(emission, around, space)
+/** Probability of each own state of a cylinder (0 sound, then faults) by its tables and all that is not its own. */
+export function ownProbabilities(tables: Tables, around: readonly Float64Array[], sums: EngineSums, space: Workspace): Float64Array {
+  return byOwn(normed(weighStates(tables, 1, around, sums.kept, space)), space.states)
+}
+
+function byOwn(probabilities: Float64Array, states: StateSpace): Float64Array {
   const out = new Float64Array(OWN_COUNT)
-  for (let s = 0; s < weights.length; s++) out[space.states.own[s]!]! += Math.max(0, weights[s]!)
+  for (let s = 0; s < states.count; s++) out[states.own[s]!]! += probabilities[s]!
   return out
-}
-
-function weighStates(emission: Emission, around: readonly Float64Array[], space: Workspace): Float64Array {
-  const out = new Float64Array(space.states.count)
-  const inner = new Float64Array(space.grid.rises.length * space.grid.leakCount)
-  const combined = new Map<number, Float64Array>()
-  const columnLive = liveColumns(around[0]!, space)
-  for (const group of space.groups) {
-    let weights = combined.get(group.signature)
-    if (weights === undefined) combined.set(group.signature, (weights = allowed(group.signature, around, space)))
-    weighGroup(group, emission, space, weights, columnLive, out, inner)
-  }
-  return out
-}
-
-function liveColumns(around: Float64Array, { grid }: Workspace): Uint8Array {
-  return Uint8Array.from({ length: grid.columns }, (_, q) => {
-    const to = q + 1 < grid.columns ? grid.offset[q + 1]! : grid.cells
-    for (let cell = grid.offset[q]!; cell < to; cell++) if (around[cell]! !== 0) return 1
-    return 0
-  })
-}
-
-/** The surroundings summed over the subsets of forbidden groups that allow a signature. */
-function allowed(signature: number, around: readonly Float64Array[], space: Workspace): Float64Array {
-  const arrays = around.filter((_, k) => (signature & space.subsets[k]!) === 0)
-  if (arrays.length === 1) return arrays[0]!
-  const sum = new Float64Array(arrays[0]!.length)
-  for (const array of arrays) for (let i = 0; i < sum.length; i++) sum[i]! += array[i]!
-  return sum
 }

@@ -2,18 +2,31 @@ import { CAUSES } from '../knowledge/causes.ts'
 import { around, bridged, sumChain, type ChainSums } from './chain.ts'
 import type { Emission, Workspace } from './emission.ts'
 import type { Flags } from './flags.ts'
+import { OWN_COUNT } from './states.ts'
+
+/** Cells of the grid that carry any weight, in order. Arrays of the sums hold these alone. */
+export interface KeptCells {
+  readonly cells: Int32Array
+  /** Where the cells of each column begin, and at last their number. */
+  readonly from: Int32Array
+  /** Place of each cell within its column: rise and healthy leak. */
+  readonly inner: Int32Array
+}
 
 /** Sums over everything hidden, kept in parts so that marginals can be asked for one by one. */
 export interface EngineSums {
-  /** Cells of the grid that carry any weight; the arrays below hold these alone. */
-  readonly kept: Int32Array
+  readonly kept: KeptCells
   readonly gaskets: readonly (readonly number[])[]
+  /** Sums of each cylinder over its own states: [subset of forbidden groups][cylinder][bridge level * cells + cell] */
+  readonly picked: readonly (readonly Float64Array[])[]
   /** [subset of forbidden groups][gasket] */
   readonly chains: readonly (readonly ChainSums[])[]
-  /** Prior of the cells times the weight of the subset, summed over causes: [subset] */
-  readonly base: readonly Float64Array[]
+  /** Prior of the cells times the weight of the subset, summed over causes, times the totals of all other gaskets: [subset][gasket] */
+  readonly others: readonly (readonly Float64Array[])[]
   /** Product of all gaskets' totals: [subset] */
   readonly products: readonly Float64Array[]
+  /** Prior times products: [subset] */
+  readonly weights: readonly Float64Array[]
   readonly total: number
 }
 
@@ -21,77 +34,152 @@ export interface EngineSums {
 const LEAST_CELL = 1e-8
 
 /** Cells in which the readings of all cylinders together, bridges at their best, leave weight. */
-function liveCells(emissions: readonly Emission[], space: Workspace): Int32Array {
-  const { cells, prior } = space.grid
+function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells {
+  const { grid } = space
+  const { cells, prior, columns, offset } = grid
   const levels = space.states.bridgePrior.length
   const score = new Float64Array(cells)
   for (const array of prior) for (let cell = 0; cell < cells; cell++) score[cell]! += array[cell]!
-  for (const { sums } of emissions) {
-    const all = sums[0]!
-    for (let cell = 0; cell < cells; cell++) {
+  const most = new Float64Array(cells), level = new Float64Array(cells)
+  for (const { blocks } of emissions) {
+    for (let b = 0; b < levels; b++) {
+      const into = b === 0 ? most : level
+      into.fill(0)
+      for (let at = b; at < blocks.length; at += levels) {
+        const block = blocks[at]!
+        if (block !== null) for (let cell = 0; cell < cells; cell++) into[cell]! += block[cell]!
+      }
       // a bridge is rare but may explain what nothing else does: count its levels at a thousandth
-      let most = all[cell]!
-      for (let b = 1; b < levels; b++) if (all[b * cells + cell]! * 1e-3 > most) most = all[b * cells + cell]! * 1e-3
-      score[cell]! *= most
+      if (b > 0) for (let cell = 0; cell < cells; cell++) if (level[cell]! * 1e-3 > most[cell]!) most[cell] = level[cell]! * 1e-3
     }
+    for (let cell = 0; cell < cells; cell++) score[cell]! *= most[cell]!
   }
   let best = 0
   for (let cell = 0; cell < cells; cell++) if (score[cell]! > best) best = score[cell]!
   let count = 0
   for (let cell = 0; cell < cells; cell++) if (score[cell]! >= best * LEAST_CELL) count++
-  const kept = new Int32Array(count)
-  for (let cell = 0, at = 0; cell < cells; cell++) if (score[cell]! >= best * LEAST_CELL) kept[at++] = cell
+  const kept = { cells: new Int32Array(count), from: new Int32Array(columns + 1), inner: new Int32Array(count) }
+  let at = 0
+  for (let q = 0; q < columns; q++) {
+    kept.from[q] = at
+    const end = q + 1 < columns ? offset[q + 1]! : cells
+    for (let cell = offset[q]!; cell < end; cell++) {
+      if (score[cell]! < best * LEAST_CELL) continue
+      kept.inner[at] = cell - offset[q]!
+      kept.cells[at++] = cell
+    }
+  }
+  kept.from[columns] = at
   return kept
 }
 
-function pick(values: Float64Array, kept: Int32Array, cells: number, blocks: number): Float64Array {
-  const out = new Float64Array(blocks * kept.length)
-  for (let b = 0; b < blocks; b++) for (let k = 0; k < kept.length; k++) out[b * kept.length + k] = values[b * cells + kept[k]!]!
+/** A cylinder's sums over the kept cells for the states that a subset of forbidden groups allows: [level * cells + cell]. */
+export function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace): Float64Array {
+  const all = states.bridgePrior.length
+  const out = new Float64Array(levels * kept.length)
+  grouping.signatures.forEach((signature, at) => {
+    if ((signature & subset) !== 0) return
+    for (let b = 0; b < levels; b++) {
+      const block = blocks[at * all + b]!
+      if (block === null) continue
+      const to = b * kept.length
+      for (let k = 0; k < kept.length; k++) out[to + k]! += block[kept[k]!]!
+    }
+  })
   return out
+}
+
+/** Bridge levels that a subset of forbidden groups leaves: all, or none but the first. */
+function levelsOf(subset: number, { grouping, states }: Workspace, emissions: readonly Emission[]): number {
+  const levels = states.bridgePrior.length
+  const bridges = emissions.some(({ blocks }) => grouping.signatures.some((signature, at) =>
+    (signature & subset) === 0 && blocks.slice(at * levels + 1, (at + 1) * levels).some((block) => block !== null)))
+  return bridges ? levels : 1
 }
 
 /** Chains of every gasket, put together over the cells that matter. */
 export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], flags: Flags, space: Workspace): EngineSums {
-  const { grid, states } = space
   const kept = liveCells(emissions, space)
-  const levels = states.bridgePrior.length
-  const chains = flags.subsets.map((_, k) => gaskets.map((list) =>
-    sumChain(list.map((i) => pick(emissions[i]!.sums[k]!, kept, grid.cells, levels)), states.bridgePrior, kept.length)))
-  const products = chains.map((sums) => productOf(sums.map((s) => s.total), kept.length))
-  const prior = grid.prior.map((array) => pick(array, kept, grid.cells, 1))
+  const picked = flags.subsets.map((subset) => {
+    const levels = levelsOf(subset, space, emissions)
+    return emissions.map((emission) => pick(emission, subset, levels, kept.cells, space))
+  })
+  const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space)))
+  return putTogether(kept, gaskets, picked, chains, flags, space)
+}
+
+/**
+ * The same engine with other sums for some cylinders and, perhaps, other evidence of the whole engine: what has not changed is not summed
+ * again. The cells stay: what carried nothing with all readings is not looked at with fewer.
+ *
+ * @param replaced by cylinder: its sums for a subset of forbidden groups, with so many bridge levels
+ */
+export function resum(sums: EngineSums, replaced: ReadonlyMap<number, (subset: number, levels: number) => Float64Array>, flags: Flags, space: Workspace): EngineSums {
+  const { kept, gaskets } = sums
+  const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.(flags.subsets[k]!, before.length / kept.cells.length) ?? before))
+  const chains = sums.chains.map((list, k) => list.map((before, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? chainOf(gaskets[g]!, picked[k]!, kept, space) : before)))
+  return putTogether(kept, gaskets, picked, chains, flags, space)
+}
+
+function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace): ChainSums {
+  const list = gasket.map((i) => picked[i]!)
+  return sumChain(list, states.bridgePrior.subarray(0, list[0]!.length / cells.length), cells.length)
+}
+
+function putTogether(
+  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, { grid }: Workspace,
+): EngineSums {
+  const { cells } = kept
+  const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length)))
   const base = flags.subsets.map((_, k) => {
-    const out = new Float64Array(kept.length)
-    prior.forEach((array, e) => {
+    const out = new Float64Array(cells.length)
+    grid.prior.forEach((prior, e) => {
       const w = flags.weights[e]![k]!
-      for (let cell = 0; cell < out.length; cell++) out[cell]! += w * array[cell]!
+      for (let at = 0; at < out.length; at++) out[at]! += w * prior[cells[at]!]!
     })
     return out
   })
+  const others = chains.map((sums, k) => sums.map((_, g) => (sums.length === 1 ? base[k]! : productOf([base[k]!, ...sums.filter((_s, h) => h !== g).map((s) => s.total)], cells.length))))
+  const weights = products.map((product, k) => productOf([base[k]!, product], cells.length))
   let total = 0
-  products.forEach((product, k) => { for (let cell = 0; cell < product.length; cell++) total += base[k]![cell]! * product[cell]! })
-  return { kept, gaskets, chains, base, products, total }
+  for (const array of weights) for (let at = 0; at < array.length; at++) total += array[at]!
+  return { kept, gaskets, picked, chains, others, products, weights, total }
 }
 
-/** For cylinder i and each subset: all but its own readings, [bridge level * cells + cell]. */
-export function aroundOf(sums: EngineSums, cylinder: number, space: Workspace): Float64Array[] {
-  const { cells } = space.grid
-  const { kept } = sums
+/** The sums of a cylinder of which nothing was read, for the states that a subset allows: they change with the class of engine alone. */
+export function unreadSums(prior: Float64Array, subset: number, levels: number, kept: KeptCells, { grid, grouping, states }: Workspace): Float64Array {
+  const count = kept.cells.length
+  const out = new Float64Array(levels * count)
+  const byClass = new Float64Array(levels * grid.classes.length)
+  for (const group of grouping.unread) {
+    if ((grouping.signatures[group.signature]! & subset) !== 0 || group.bridgeLevel >= levels) continue
+    for (const s of group.states) {
+      for (let c = 0; c < grid.classes.length; c++) byClass[group.bridgeLevel * grid.classes.length + c]! += states.weight[s]! * prior[c * OWN_COUNT + states.own[s]!]!
+    }
+  }
+  for (let q = 0; q < grid.columns; q++) {
+    for (let b = 0; b < levels; b++) out.fill(byClass[b * grid.classes.length + grid.classOf[q]!]!, b * count + kept.from[q]!, b * count + kept.from[q + 1]!)
+  }
+  return out
+}
+
+/** For cylinder i and each signature of its own states: all but its own readings, [bridge level * kept cells + cell]. */
+export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets, states }: Workspace): Float64Array[] {
+  const count = sums.kept.cells.length
   const g = sums.gaskets.findIndex((list) => list.includes(cylinder))
   const j = sums.gaskets[g]!.indexOf(cylinder)
-  const levels = space.states.bridgePrior.length
-  return sums.chains.map((chains, k) => {
-    const cavity = around(chains[g]!, j, space.states.bridgePrior, kept.length)
-    const others = elsewhere(sums, k, g)
-    const out = new Float64Array(levels * cells)
-    for (let b = 0; b < levels; b++) for (let at = 0; at < kept.length; at++) out[b * cells + kept[at]!] = cavity[b * kept.length + at]! * others[at]!
-    return out
+  const out = grouping.signatures.map(() => new Float64Array(states.bridgePrior.length * count))
+  subsets.forEach((subset, k) => {
+    const cavity = around(sums.chains[k]![g]!, j, states.bridgePrior, count)
+    const others = sums.others[k]![g]!
+    for (let b = 0; b * count < cavity.length; b++) for (let at = 0; at < count; at++) cavity[b * count + at]! *= others[at]!
+    grouping.signatures.forEach((signature, s) => {
+      if ((signature & subset) !== 0) return
+      const into = out[s]!
+      for (let i = 0; i < cavity.length; i++) into[i]! += cavity[i]!
+    })
   })
-}
-
-function elsewhere(sums: EngineSums, k: number, g: number): Float64Array {
-  const others = productOf(sums.chains[k]!.filter((_, h) => h !== g).map((s) => s.total), sums.kept.length)
-  for (let cell = 0; cell < others.length; cell++) others[cell]! *= sums.base[k]![cell]!
-  return others
+  return out
 }
 
 /** Probability of each engine-wide cause. */
@@ -101,7 +189,7 @@ export function causesOf(sums: EngineSums, flags: Flags, space: Workspace): Floa
     sums.products.forEach((product, k) => {
       const w = flags.weights[e]![k]!
       const prior = space.grid.prior[e]!
-      for (let at = 0; at < product.length; at++) causes[e]! += w * prior[sums.kept[at]!]! * product[at]!
+      for (let at = 0; at < product.length; at++) causes[e]! += w * prior[sums.kept.cells[at]!]! * product[at]!
     })
   })
   let sum = 0
@@ -115,35 +203,33 @@ export function causesOf(sums: EngineSums, flags: Flags, space: Workspace): Floa
 }
 
 /** Probability of a bridge between neighbours j and j+1 of gasket g. */
-export function bridgeOf(sums: EngineSums, g: number, j: number, space: Workspace): number {
-  const cells = sums.kept.length
+export function bridgeOf(sums: EngineSums, g: number, j: number): number {
+  const count = sums.kept.cells.length
   let probability = 0
   sums.chains.forEach((chains, k) => {
-    const part = bridged(chains[g]!, j, space.states.bridgePrior.length, cells)
-    const others = elsewhere(sums, k, g)
-    for (let cell = 0; cell < cells; cell++) probability += part[cell]! * others[cell]!
+    const part = bridged(chains[g]!, j, count)
+    const others = sums.others[k]![g]!
+    for (let at = 0; at < count; at++) probability += part[at]! * others[at]!
   })
   return Math.min(1, Math.max(0, probability / sums.total))
 }
 
 /** Probability of a bridge, for each gasket and pair. */
-export function bridgesOf(sums: EngineSums, space: Workspace): Float64Array[] {
-  return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j, space)))
+export function bridgesOf(sums: EngineSums): Float64Array[] {
+  return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j)))
 }
 
 /** Posterior means of the common level and of the healthy leak. */
-export function commonMeans(sums: EngineSums, space: Workspace): { level: number; healthyArea: number } {
-  const { grid } = space
-  let total = 0, level = 0, area = 0, q = 0
-  for (let at = 0; at < sums.kept.length; at++) {
-    const cell = sums.kept[at]!
-    while (q + 1 < grid.columns && grid.offset[q + 1]! <= cell) q++
+export function commonMeans({ kept, weights, total }: EngineSums, { grid }: Workspace): { level: number; healthyArea: number } {
+  let level = 0, area = 0
+  for (let q = 0; q < grid.columns; q++) {
     const from = grid.leakFrom[grid.classOf[q]!]!, width = grid.leakTo[grid.classOf[q]!]! - from
-    let p = 0
-    for (let k = 0; k < sums.products.length; k++) p += sums.base[k]![at]! * sums.products[k]![at]!
-    total += p
-    level += p * grid.level[q]!
-    area += p * grid.healthyAreas[from + (cell - grid.offset[q]!) % width]!
+    for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) {
+      let p = 0
+      for (const array of weights) p += array[at]!
+      level += p * grid.level[q]!
+      area += p * grid.healthyAreas[from + kept.inner[at]! % width]!
+    }
   }
   return { level: level / total, healthyArea: area / total }
 }

@@ -1,0 +1,46 @@
+import type { Case } from '@evenbore/contract'
+import { describe, expect, it } from 'vitest'
+import { evaluate } from '../evaluate.ts'
+
+const psi = (value: number) => ({ value, unit: 'psi' as const })
+const four: Case = {
+  engine: { fuel: 'petrol', layout: 'inline', cylinders: 4, boreMm: 80, strokeMm: 80, compressionRatio: 9, firingOrder: [1, 3, 4, 2] },
+  conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all', crankingRpm: 200 },
+  readings: [150, 148, 105, 152].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })),
+}
+
+/** Current while cranking at 200 rpm: one hump each compression, that of cylinder 3 half as high. */
+function trace(): Extract<Case['readings'][number], { test: 'cranking-current' }> {
+  const seconds = Array.from({ length: 3000 }, (_, k) => k / 1000)
+  const order = [1, 3, 4, 2], hump = 0.15
+  const amps = seconds.map((t) => 120 + (order[Math.floor(t / hump) % 4] === 3 ? 20 : 40) * (1 - Math.cos((2 * Math.PI * t) / hump)) / 2)
+  return { test: 'cranking-current', samples: { seconds, amps }, cylinderOneAt: hump / 2 }
+}
+
+describe('the reasons given', () => {
+  const rows = evaluate({ ...four, readings: [...four.readings, trace()] }).because
+  const about = (row: (typeof rows)[number]): string => JSON.stringify([row.fault, row.cylinder, row.cylinders, row.cause])
+
+  it('name a reading that speaks of several cylinders once', () => {
+    const traced = rows.filter((row) => row.kind === 'reading' && row.readings.includes(4))
+    expect(traced.length).toBeGreaterThan(0)
+    for (const row of traced) expect(rows.filter((other) => other.kind === 'reading' && about(other) === about(row) && other.readings.includes(4))).toHaveLength(1)
+  })
+
+  it('start from what is believed of this engine before any reading', () => {
+    const before = evaluate({ ...four, readings: [] })
+    const row = rows.find((r) => r.kind === 'prior' && r.cylinder === 3)!
+    const p = before.cylinders[2]!.faults.find((f) => f.fault === row.fault)!.probability
+    expect(row.decibans).toBeCloseTo(10 * Math.log10(p / (1 - p)), 9)
+  })
+
+  it('add up to the odds that are believed now', () => {
+    const after = evaluate({ ...four, readings: [...four.readings, trace()] })
+    for (const prior of rows.filter((r) => r.kind === 'prior' && r.cylinder !== undefined)) {
+      const sum = rows.filter((r) => about(r) === about(prior)).reduce((total, r) => total + r.decibans, 0)
+      const p = after.cylinders[prior.cylinder! - 1]!.faults.find((f) => f.fault === prior.fault)!.probability
+      // a remainder of less than half a deciban gets no row
+      expect(Math.abs(sum - 10 * Math.log10(p / (1 - p)))).toBeLessThan(0.5 + 1e-9)
+    }
+  })
+})
