@@ -1,9 +1,10 @@
 import { gaugeEvidence } from '../model/compression.ts'
-import { likelihoodOf, summed, type Likelihood } from '../model/emission.ts'
+import { likelihoodOf, summed } from '../model/emission.ts'
 import type { CylinderEvidence } from '../model/evidence.ts'
 import { weighFlags } from '../model/flags.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
+import type { Likelihood } from '../model/workspace.ts'
 import type { Target } from './targets.ts'
 
 /** Answers the probability of a target in a changed world. */

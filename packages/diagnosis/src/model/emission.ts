@@ -3,47 +3,13 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
-import type { Grouping } from './groups.ts'
-import { kindsOf, type Kinds } from './kinds.ts'
-import { leakSums, type PercentCurve } from './leakage.ts'
-import type { Ears } from './listening.ts'
-import { weighLooks, type Looks } from './looks.ts'
+import { kindsOf } from './kinds.ts'
+import { leakSums } from './leakage.ts'
+import { weighLooks } from './looks.ts'
 import { faultChance } from './past.ts'
 import { sumStates } from './state-sums.ts'
-import { OWN_COUNT, type StateSpace } from './states.ts'
-
-/** What is shared by all cylinders while the evidence is summed. */
-export interface Workspace {
-  readonly knowledge: Knowledge
-  readonly states: StateSpace
-  readonly grid: Grid
-  readonly ears: Ears
-  readonly curve: PercentCurve
-  readonly grouping: Grouping
-  /** Sets of fault groups in question that the engine is summed without. */
-  readonly subsets: readonly number[]
-}
-
-/** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
-export interface Emission {
-  /** [loss row * columns + column] */
-  readonly dry: Float64Array | null
-  /** [(family * seal rows + row) * rises + v] */
-  readonly wet: Float64Array | null
-  /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states */
-  readonly leak: Float64Array | null
-  readonly leakRow: Int32Array
-  readonly looks: Looks | null
-  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]). */
-  readonly weight: Float64Array
-  readonly prior: Float64Array
-  /** 1 for states worth summing. */
-  readonly live: Uint8Array
-  readonly kinds: Kinds
-  /** [signature * bridge levels + level] over the cells, null where no state is; scaled to a largest value of one by `scale`. */
-  readonly blocks: readonly (Float64Array | null)[]
-  readonly scale: number
-}
+import { OWN_COUNT } from './states.ts'
+import type { Emission, Likelihood, Workspace } from './workspace.ts'
 
 /** Prior of a cylinder's own state (sound, then each fault) in each class of engine: [class * OWN_COUNT + own]. */
 function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): Float64Array {
@@ -65,9 +31,6 @@ function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowle
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
 const PRUNE = 1e-7
-
-/** The readings of one cylinder as tables over states and grid, before anything is summed. */
-export type Likelihood = Omit<Emission, 'blocks' | 'scale'>
 
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
 export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {

@@ -1,6 +1,6 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
-import { emit, type Emission, type Workspace } from './emission.ts'
+import { emit } from './emission.ts'
 import type { Evidence } from './evidence.ts'
 import { signatures, weighFlags, type Flags } from './flags.ts'
 import { layGrid, type GaugeEvidence } from './grid.ts'
@@ -10,6 +10,7 @@ import { tabulateEars, type Ears } from './listening.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums } from './sums.ts'
+import type { Emission, Workspace } from './workspace.ts'
 
 /** A finished inference: everything later rooms need to ask "what if". */
 export interface Inference {

@@ -1,8 +1,7 @@
-import type { Emission, Workspace } from './emission.ts'
 import type { StateGroup } from './groups.ts'
 import type { Kinds } from './kinds.ts'
 import { OWN_COUNT } from './states.ts'
-import type { KeptCells } from './sums.ts'
+import type { Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
 export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'live' | 'kinds'>

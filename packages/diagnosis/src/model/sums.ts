@@ -1,17 +1,8 @@
 import { CAUSES } from '../knowledge/causes.ts'
 import { around, bridged, sumChain, type ChainSums } from './chain.ts'
-import type { Emission, Workspace } from './emission.ts'
 import type { Flags } from './flags.ts'
 import { OWN_COUNT } from './states.ts'
-
-/** Cells of the grid that carry any weight, in order. Arrays of the sums hold these alone. */
-export interface KeptCells {
-  readonly cells: Int32Array
-  /** Where the cells of each column begin, and at last their number. */
-  readonly from: Int32Array
-  /** Place of each cell within its column: rise and healthy leak. */
-  readonly inner: Int32Array
-}
+import type { Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** Sums over everything hidden, kept in parts so that marginals can be asked for one by one. */
 export interface EngineSums {

@@ -1,0 +1,53 @@
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { Grid } from './grid.ts'
+import type { Grouping } from './groups.ts'
+import type { Kinds } from './kinds.ts'
+import type { PercentCurve } from './leakage.ts'
+import type { Ears } from './listening.ts'
+import type { Looks } from './looks.ts'
+import type { StateSpace } from './states.ts'
+
+/** What is shared by all cylinders while the evidence is summed. */
+export interface Workspace {
+  readonly knowledge: Knowledge
+  readonly states: StateSpace
+  readonly grid: Grid
+  readonly ears: Ears
+  readonly curve: PercentCurve
+  readonly grouping: Grouping
+  /** Sets of fault groups in question that the engine is summed without. */
+  readonly subsets: readonly number[]
+}
+
+/** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
+export interface Emission {
+  /** [loss row * columns + column] */
+  readonly dry: Float64Array | null
+  /** [(family * seal rows + row) * rises + v] */
+  readonly wet: Float64Array | null
+  /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states */
+  readonly leak: Float64Array | null
+  readonly leakRow: Int32Array
+  readonly looks: Looks | null
+  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]). */
+  readonly weight: Float64Array
+  readonly prior: Float64Array
+  /** 1 for states worth summing. */
+  readonly live: Uint8Array
+  readonly kinds: Kinds
+  /** [signature * bridge levels + level] over the cells, null where no state is; scaled to a largest value of one by `scale`. */
+  readonly blocks: readonly (Float64Array | null)[]
+  readonly scale: number
+}
+
+/** The readings of one cylinder as tables over states and grid, before anything is summed. */
+export type Likelihood = Omit<Emission, 'blocks' | 'scale'>
+
+/** Cells of the grid that carry any weight, in order. Arrays of the sums hold these alone. */
+export interface KeptCells {
+  readonly cells: Int32Array
+  /** Where the cells of each column begin, and at last their number. */
+  readonly from: Int32Array
+  /** Place of each cell within its column: rise and healthy leak. */
+  readonly inner: Int32Array
+}
