@@ -16,6 +16,8 @@ export const webPages = plugin<{ folder: string; page: string | undefined }>(
     await app.register(serveFiles, {
       root: folder,
       index: 'index.html',
+      // the build puts compressed copies beside its files
+      preCompressed: true,
       setHeaders: (reply, path) => {
         // Files under immutable/ have their content's hash in their name.
         reply.header('cache-control', path.includes('/immutable/') ? 'public, max-age=31536000, immutable' : 'no-cache')

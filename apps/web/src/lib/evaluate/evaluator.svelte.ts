@@ -16,10 +16,16 @@ export class Evaluator {
   failed = $state<string | undefined>(undefined)
   #worker: Worker | undefined
   #asked = 0
+  /** The case asked about last, as text. */
+  #last: string | undefined
   #cases = new Map<number, Case>()
 
   /** Asks about a case; undefined means that there is nothing to reckon. */
   ask(value: Case | undefined): void {
+    const text = value && JSON.stringify(value)
+    // sessions fetched anew, or one page after the other, ask about the same numbers
+    if (text !== undefined && text === this.#last) return
+    this.#last = text
     this.#asked += 1
     if (!value) {
       this.evaluation = undefined
@@ -41,6 +47,7 @@ export class Evaluator {
   stop(): void {
     this.#worker?.terminate()
     this.#worker = undefined
+    this.#last = undefined
   }
 
   #start(): Worker {

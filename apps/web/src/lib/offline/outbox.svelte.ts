@@ -8,6 +8,7 @@ import type { Refusal } from '#lib/ui/refusal.ts'
 
 const CHANNEL = 'evenbore.outbox'
 const LONGEST_WAIT_MS = 60_000
+const SCREEN_FIRST_MS = 150
 
 /** What a caller gives; id, order and state are the outbox's. */
 export type NewEntry = Pick<OutboxEntry, 'kind' | 'method' | 'path' | 'body' | 'job' | 'session' | 'person' | 'says'> & { readonly id?: string }
@@ -55,7 +56,9 @@ class Outbox {
     const kept = { ...stored, seq }
     this.entries = [...this.entries, kept]
     this.#channel?.postMessage('changed')
-    void this.flush()
+    // the screen first: what the hand sees next must not wait for what is sent
+    clearTimeout(this.#timer)
+    this.#timer = setTimeout(() => void this.flush(), SCREEN_FIRST_MS)
     return kept
   }
 

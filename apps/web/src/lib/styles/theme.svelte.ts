@@ -1,4 +1,4 @@
-/** What a person can choose: follow the system, or one of three. The value is read before the first paint by static/theme.js. */
+/** What a person can choose: follow the system, or one of three. The value is read before the first paint by app.html. */
 export const themes = ['auto', 'paper', 'dark', 'sunlight'] as const
 export type Theme = (typeof themes)[number]
 
