@@ -5,10 +5,14 @@ export type ParsedNumber = { readonly value: number; readonly decimals: number; 
  * Reads one number as people type it: `148`, `15.5`, `15,5`, full-width digits, spaces around.
  * One mark, comma or point, is the decimal mark; two of them are refused, because 1.020,5 and 1,020.5 mean different things to different people.
  *
+ * Where the field's own unit stands after it, that is read over; any other unit is no number.
+ *
  * @example parseNumber('15,5') // { value: 15.5, decimals: 1 }
+ * @example parseNumber('84200 km', 'km') // { value: 84200, decimals: 0 }
  */
-export function parseNumber(typed: string): ParsedNumber {
-  const text = typed.normalize('NFKC').replaceAll(/\s/gu, '').replace('−', '-')
+export function parseNumber(typed: string, unit?: string): ParsedNumber {
+  const written = typed.normalize('NFKC').replaceAll(/\s/gu, '').replace('−', '-')
+  const text = unit !== undefined && written.toLowerCase().endsWith(unit.toLowerCase()) ? written.slice(0, -unit.length) : written
   if (/^-/.test(text)) return { error: 'negative' }
   if (/^\d*[.,]\d*[.,][\d.,]*$/.test(text)) return { error: 'two-marks' }
   const match = /^(\d*)(?:[.,](\d*))?$/.exec(text)

@@ -92,6 +92,7 @@ export const session: Words['session'] = {
   heldAbove: 'Mehr gehalten als zugeführt: was ist was?',
   lookedAgain: 'noch einmal angesehen',
   badNumber: 'Hier steht eine Zahl, etwa 148 oder 15,5.',
+  outOfRange: (low, high) => `Von ${low} bis ${high}: fehlt eine Ziffer oder das Komma?`,
   badTwo: 'Zwei Dezimalzeichen: welche Zahl ist gemeint?',
   badUnit: (unit) => `„${unit}“ zeigt kein Manometer: psi, kPa, bar oder kgf/cm2.`,
   tooHigh: (max) => `Mehr als ${max}: stimmt die Einheit?`,

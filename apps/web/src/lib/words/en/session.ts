@@ -91,6 +91,7 @@ export const session = {
   heldAbove: 'More held than supplied: which is which?',
   lookedAgain: 'looked at again',
   badNumber: 'A number is expected, like 148 or 15,5.',
+  outOfRange: (low: string, high: string) => `From ${low} to ${high}: is a digit or the decimal mark missing?`,
   badTwo: 'Two decimal marks: which number is meant?',
   badUnit: (unit: string) => `"${unit}" is no unit that a gauge shows: psi, kPa, bar or kgf/cm2.`,
   tooHigh: (max: string) => `More than ${max}: is the unit right?`,

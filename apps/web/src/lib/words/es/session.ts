@@ -92,6 +92,7 @@ export const session: Words['session'] = {
   heldAbove: 'Más mantenida que de entrada: ¿cuál es cuál?',
   lookedAgain: 'mirado otra vez',
   badNumber: 'Se espera un número, como 148 o 15,5.',
+  outOfRange: (low, high) => `De ${low} a ${high}: ¿falta una cifra o la coma?`,
   badTwo: 'Dos signos decimales: ¿qué número es?',
   badUnit: (unit) => `«${unit}» no es unidad de manómetro: psi, kPa, bar o kgf/cm2.`,
   tooHigh: (max) => `Más de ${max}: ¿es esa la unidad?`,

@@ -44,9 +44,9 @@ export const emptyBooking: Booking = {
 export type BookingFaults = Partial<Record<'/vehicle/plate' | '/vehicle/description' | '/vehicle/year' | '/customer/name' | '/engine' | '/engine/description' | '/complaint' | '/odometerKm' | '/priorWork/monthsStored' | '/promisedAt', 'needed' | 'number' | 'time'>>
 
 /** A whole number as typed, undefined where nothing stands there, null where it cannot be read. */
-function wholeFrom(typed: string): number | undefined | null {
+function wholeFrom(typed: string, unit?: string): number | undefined | null {
   if (typed.trim() === '') return undefined
-  const read = parseNumber(typed)
+  const read = parseNumber(typed, unit)
   return read.error === undefined && Number.isInteger(read.value) ? read.value : null
 }
 
@@ -57,7 +57,7 @@ function wholeFrom(typed: string): number | undefined | null {
 export function bookingRequest(booking: Booking, zone: string): { readonly body: NewJob; readonly faults?: undefined } | { readonly faults: BookingFaults; readonly body?: undefined } {
   const faults: BookingFaults = {}
   const year = wholeFrom(booking.year)
-  const odometer = wholeFrom(booking.odometer)
+  const odometer = wholeFrom(booking.odometer, 'km')
   const months = wholeFrom(booking.monthsStored)
   const promised = booking.promised === '' ? null : instantFrom(booking.promised, zone)
   if (!booking.vehicle && !booking.plate.trim()) faults['/vehicle/plate'] = 'needed'

@@ -74,7 +74,7 @@ export class CompressionEntry {
 
   chooseOrder(order: 'firing' | 'bank'): void {
     this.order = order
-    void putDraft('reading-order', order)
+    putDraft('reading-order', order)
   }
 
   key(key: PadKey, mark: '.' | ','): void {
@@ -134,7 +134,7 @@ export class CompressionEntry {
     this.#last = { id, cylinder, at: Date.now() }
     if (next === this.cylinders[0] && this.#read.has(next ?? -1)) this.again = false
     this.#draft = { ...NOTHING, cylinder: next, mode: this.mode === 'each' ? 'each' : 'final' }
-    void putDraft(this.#key, next === undefined ? undefined : this.#draft)
+    putDraft(this.#key, next === undefined ? undefined : this.#draft)
     return next === undefined ? 'done' : 'next'
   }
 
@@ -151,7 +151,7 @@ export class CompressionEntry {
     await this.#bench.withdraw(stored, reason, says(last.cylinder))
     const value = (stored.reading as CompressionReading).pressure.value
     this.#draft = { ...NOTHING, cylinder: last.cylinder, typed: String(value) }
-    void putDraft(this.#key, this.#draft)
+    putDraft(this.#key, this.#draft)
     return last.cylinder
   }
 
@@ -175,7 +175,7 @@ export class CompressionEntry {
 
   #set(change: Partial<Draft>): void {
     this.#draft = { ...this.#draft, cylinder: this.cylinder, ...change }
-    void putDraft(this.#key, this.#draft)
+    putDraft(this.#key, this.#draft)
   }
 }
 

@@ -12,7 +12,7 @@ export const emptyFollowUp: FollowUpDraft = { reason: '', latest: '', odometer: 
 
 /** The promise as the API takes it: a reason, and at least one of date, odometer or event; or which fields stand in the way. */
 export function followUpInput(typed: FollowUpDraft): { readonly input: HandOver['followUps'][number]; readonly faults?: undefined } | { readonly faults: readonly ('reason' | 'due' | 'odometer')[]; readonly input?: undefined } {
-  const odometer = typed.odometer.trim() === '' ? null : parseNumber(typed.odometer)
+  const odometer = typed.odometer.trim() === '' ? null : parseNumber(typed.odometer, 'km')
   const faults: ('reason' | 'due' | 'odometer')[] = []
   if (!typed.reason.trim()) faults.push('reason')
   if (odometer !== null && (odometer.error !== undefined || !Number.isInteger(odometer.value))) faults.push('odometer')

@@ -50,9 +50,9 @@ export type LineFault = 'text' | 'quantity' | 'rate' | 'tax'
 
 /** A typed line as the API takes it, or which of its fields cannot be read. */
 export function lineInput(line: LineDraft, currency: string): { readonly input: QuoteLineInput; readonly faults?: undefined } | { readonly faults: readonly LineFault[]; readonly input?: undefined } {
-  const quantity = parseNumber(line.quantity)
+  const quantity = parseNumber(line.quantity, 'h')
   const rateMinor = parseMoney(line.rate, currency)
-  const tax = parseNumber(line.tax)
+  const tax = parseNumber(line.tax, '%')
   const faults: LineFault[] = []
   if (!line.text.trim()) faults.push('text')
   if (quantity.error !== undefined || quantity.value <= 0 || quantity.value > 10_000 || quantity.decimals > 3) faults.push('quantity')
