@@ -11,10 +11,13 @@ export async function makeRecords(service: TestService, chain: TestChain, tablet
   await prisma.job.update({ where: { id: job.id }, data: { bayId: tablet.bay, placedAt: new Date() } })
   const hot = { engine: 'hot', throttle: 'open', plugsOut: 'all', strokes: 6 }
   const ids = Object.fromEntries(
-    ['session', 'evaluation', 'family', 'fitting', 'part', 'item', 'deputy', 'version', 'approvalWithdrawable', 'repair', 'retest', 'followUp', 'spareTablet', 'spareApp', 'sameEngine', 'colleague', 'finding'].map((name) => [name, newId()]),
+    ['session', 'reading', 'photo', 'evaluation', 'family', 'fitting', 'part', 'item', 'deputy', 'version', 'approvalWithdrawable', 'repair', 'retest', 'followUp', 'spareTablet', 'spareApp', 'sameEngine', 'colleague', 'finding'].map((name) => [name, newId()]),
   ) as Record<string, string>
   const id = (name: string) => ids[name] ?? ''
   await prisma.session.create({ data: { id: id('session'), jobId: job.id, engineId: job.engine, conditions: hot, gaugeId: job.gauge, appIds: apps.map((app) => app.id), openedById: mill.technician.id } })
+  await prisma.reading.create({ data: { id: id('reading'), sessionId: id('session'), engineId: job.engine, test: 'plug', cylinder: 1, body: { test: 'plug', cylinder: 1, appearance: 'oily' }, state: 'placed', takenAt: new Date(), requestHash: 'x' } })
+  const file = await service.app.files.keep(Buffer.from(GREY_SQUARE, 'base64'))
+  await prisma.photo.create({ data: { id: id('photo'), jobId: job.id, readingId: id('reading'), sha256: file, smallSha256: file, bytes: 105, width: 8, height: 8, takenAt: new Date(), requestHash: 'x' } })
   await prisma.engineFamily.create({ data: { id: id('family'), name: 'family of the test', specification: { fuel: 'petrol', layout: 'inline', cylinders: 4 }, basis: {} } })
   await prisma.engine.create({ data: { id: id('sameEngine'), specification: { fuel: 'petrol', layout: 'inline', cylinders: 4 }, description: 'the same engine, written down twice', history: {} } })
   await prisma.fitting.create({ data: { id: id('fitting'), engineId: job.engine, vehicleId: job.vehicle, from: new Date('2026-01-01T00:00:00Z') } })
@@ -39,6 +42,9 @@ async function storedEvaluation(service: TestService, chain: TestChain): Promise
   const answer = await service.app.inject({ method: 'POST', url: '/v1/evaluations', headers: { authorization: `Bearer ${chain.owner.token}` }, payload: CASE })
   return { caseText, resultText: answer.body }
 }
+
+/** A picture of 8 by 8 pixels, PNG in base64. */
+export const GREY_SQUARE = 'iVBORw0KGgoAAAANSUhEUgAAAAgAAAAICAMAAADz0U65AAAAA1BMVEV3d3dY20ihAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNgoA4AAABIAAF7pRHIAAAAAElFTkSuQmCC'
 
 const psi = (value: number) => ({ value, unit: 'psi' })
 /** Dry compression of a petrol four, cylinder 3 low. */

@@ -1,5 +1,5 @@
 import { newId, TEST_PIN, type TestChain } from '../support/index.ts'
-import { CASE, type Records } from './records.ts'
+import { CASE, GREY_SQUARE, type Records } from './records.ts'
 import type { RuleName } from './table.ts'
 
 /** A request to one route about a record at Mill Lane: the rule that governs it, the path's ids and a body that is well formed. */
@@ -102,6 +102,10 @@ export function requests({ mill }: TestChain, { job, ids }: Records): Readonly<R
       rule: 'write readings', params: { session: id('session'), reading: newId() }, body: { takenAt: WHEN, reading: { test: 'compression', cylinder: 1, pressure: psi(150) } },
     }),
     'GET /v1/jobs/{job}/unplaced-readings': () => ({ rule: 'read sessions', params: ofJob }),
+    'GET /v1/jobs/{job}/photos': () => ({ rule: 'read photos', params: ofJob }),
+    'PUT /v1/readings/{reading}/photos/{photo}': () => ({ rule: 'attach photos', params: { reading: id('reading'), photo: newId() }, body: { takenAt: WHEN, picture: GREY_SQUARE } }),
+    'GET /v1/photos/{photo}/picture': () => ({ rule: 'read photos', params: { photo: id('photo') } }),
+    'POST /v1/photos/{photo}/withdrawal': () => ({ rule: 'attach photos', params: { photo: id('photo') }, body: { reason: 'of the wrong plug' } }),
     'POST /v1/evaluations': () => ({ rule: 'evaluate', body: CASE }),
     'POST /v1/comparisons': () => ({ rule: 'evaluate', body: { before: CASE, after: CASE } }),
     'GET /v1/jobs/{job}/evaluation': () => ({ rule: 'read sessions', params: ofJob }),

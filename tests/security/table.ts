@@ -41,6 +41,9 @@ export const RULES = {
   'read sessions': { callers: [...STAFF, 'tablet', 'tablet alone'], scope: 'engines:read', elsewhere: 'staff' },
   'write sessions': { callers: [...BENCH, 'tablet'], elsewhere: 'not found' },
   'write readings': { callers: [...BENCH, 'tablet'], scope: 'readings:write', elsewhere: 'not found' },
+  // a photo may show more than the engine: it stays in its garage, and no outside app gets it
+  'read photos': { callers: [...STAFF, 'tablet'], elsewhere: 'not found' },
+  'attach photos': { callers: [...BENCH, 'tablet'], elsewhere: 'not found' },
   // "quote: draft / send to the manager": a tablet drafts only
   'read quotes': { callers: [...STAFF, 'tablet'], elsewhere: 'not found' },
   'draft quotes': { callers: [...BENCH, 'tablet'], elsewhere: 'not found' },

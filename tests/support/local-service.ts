@@ -19,7 +19,7 @@ export async function localService(): Promise<LocalService> {
   const cluster = await startCluster({ folder, database: 'bench' })
   await migrate(cluster.url, resolve(import.meta.dirname, '..', '..', 'prisma', 'migrations'))
   const database = openDatabase(cluster.url)
-  const app = await buildApp({ config: readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent' }), database })
+  const app = await buildApp({ config: readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', DATA: folder }), database })
   await app.listen({ port: 0, host: '127.0.0.1' })
   return {
     app,

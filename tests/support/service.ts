@@ -1,4 +1,7 @@
+import { rmSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { buildApp } from '../../apps/api/src/app.ts'
 import { readConfig } from '../../apps/api/src/config.ts'
 import { openDatabase, type Database } from '../../apps/api/src/platform/database/database.ts'
@@ -20,7 +23,8 @@ export type TestService = {
 export async function testService(environment: Readonly<Record<string, string>> = {}): Promise<TestService> {
   const { url, drop } = await freshDatabase()
   const database = openDatabase(url)
-  const config = readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', ...environment })
+  const photos = join(tmpdir(), `evenbore-photos-${new URL(url).pathname.slice(1)}`)
+  const config = readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', PHOTOS: photos, ...environment })
   const app = await buildApp({ config, database, strictAnswers: true })
   await app.ready()
   return {
@@ -35,6 +39,7 @@ export async function testService(environment: Readonly<Record<string, string>> 
       await app.close()
       await database.close()
       await drop()
+      rmSync(photos, { recursive: true, force: true })
     },
   }
 }

@@ -5,6 +5,7 @@ import type { Config } from './config.ts'
 import { accessRoutes, openAccess } from './access/routes.ts'
 import { features } from './features/features.ts'
 import type { Database } from './platform/database/database.ts'
+import { keptFiles } from './platform/files/kept-files.ts'
 import { openApi } from './platform/docs/openapi.ts'
 import { documentation } from './platform/docs/routes.ts'
 import { jsonBodies } from './platform/http/json.ts'
@@ -70,6 +71,7 @@ export async function buildApp({ config, database, strictAnswers = false }: AppO
   const live = liveEvents(database)
   app.decorate('database', database)
   app.decorate('live', live)
+  app.decorate('files', keptFiles(config.photoFolder))
   app.addHook('onReady', () => live.start())
   app.addHook('onClose', () => live.stop())
 

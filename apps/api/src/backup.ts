@@ -4,6 +4,7 @@ import { readConfig } from './config.ts'
 import { backUp, restore } from './platform/database/backup.ts'
 import { checkDatabase } from './platform/database/database.ts'
 import { migrate } from './platform/database/migrate.ts'
+import { keptFiles } from './platform/files/kept-files.ts'
 import { startCluster } from './platform/postgres/cluster.ts'
 import { runningClusterUrl } from './platform/postgres/running.ts'
 
@@ -21,8 +22,9 @@ async function run(action: string | undefined, given: string | undefined): Promi
   if (action === 'restore' && !existsSync(file)) throw new Error(`There is no file ${file}.`)
   const { url, stop } = await findDatabase(action)
   try {
-    const { rows, tables } = action === 'backup' ? await backUp(url, file) : await restore(url, file)
-    process.stdout.write(`${rows} rows of ${tables} tables ${action === 'backup' ? 'written to' : 'restored from'} ${file}\n`)
+    const kept = keptFiles(readConfig(process.env).photoFolder)
+    const { rows, tables, files } = action === 'backup' ? await backUp(url, kept, file) : await restore(url, kept, file)
+    process.stdout.write(`${rows} rows of ${tables} tables and ${files} files of photos ${action === 'backup' ? 'written to' : 'restored from'} ${file}\n`)
     return 0
   } finally {
     await stop()

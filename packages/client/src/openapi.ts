@@ -1408,6 +1408,241 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/jobs/{job}/photos": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        /** Photos of a job, each with the reading it belongs to */
+        get: {
+            parameters: {
+                query?: never;
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    job: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            items: components["schemas"]["Photo"][];
+                            next: null;
+                        };
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/readings/{reading}/photos/{photo}": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Attach a photo to a reading
+         * @description The id is made by the client (UUID version 7). The same body again answers 200 as the first time, another body 409. The picture is told by its content, turned upright, made no larger than 2048 pixels on its longest side and kept as JPEG with nothing in it but the picture. At most 50 million pixels; at most 12 photos a reading. On a job that is over: 409, unless `offline`.
+         */
+        put: {
+            parameters: {
+                query?: never;
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    reading: string;
+                    /** @description identifier made by the client, a UUID version 7 */
+                    photo: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": components["schemas"]["PhotoPutInput"];
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["Photo"];
+                    };
+                };
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["Photo"];
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/photos/{photo}/picture": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        /** The picture of a photo, JPEG */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description small: at most 320 pixels on its longest side */
+                    size?: "full" | "small";
+                };
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    photo: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description the picture */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "image/jpeg": string;
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/photos/{photo}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Withdraw a photo
+         * @description It stays, marked as withdrawn. Withdrawn again, the first reason stands.
+         */
+        post: {
+            parameters: {
+                query?: never;
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    photo: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": components["schemas"]["PhotoWithdrawalInput"];
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["Photo"];
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/evaluations": {
         parameters: {
             query?: never;
@@ -8990,6 +9225,86 @@ export interface components {
              */
             openedAt?: string;
         };
+        /**
+         * @example {
+         *       "picture": "iVBORw0KGgoAAAANSUhEUgAAAAgAAAAICAMAAADz0U65AAAAA1BMVEV3d3dY20ihAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNgoA4AAABIAAF7pRHIAAAAAElFTkSuQmCC",
+         *       "takenAt": "2026-05-06T10:20:00.000Z",
+         *       "takenBy": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *     }
+         */
+        PhotoPutInput: {
+            /** @description a JPEG or PNG picture in base64, at most 4000000 characters */
+            picture: string;
+            /**
+             * Format: date-time
+             * @description the tablet's clock
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            takenAt: string;
+            /**
+             * Format: uuid
+             * @description person who took it, where that is not who sends it
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            takenBy?: string;
+            /** @constant */
+            offline?: true;
+        };
+        PhotoInput: {
+            /**
+             * Format: uuid
+             * @description identifier made by the client, a UUID version 7
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description identifier, a UUID
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            job: string;
+            /**
+             * Format: uuid
+             * @description identifier, a UUID
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            reading: string;
+            sha256: string;
+            bytes: number;
+            width: number;
+            height: number;
+            /**
+             * Format: date-time
+             * @description instant, RFC 3339
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            takenAt: string;
+            /**
+             * Format: date-time
+             * @description instant, RFC 3339
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            receivedAt: string;
+            takenBy: components["schemas"]["PersonRefInput"] | null;
+            offline: boolean;
+            withdrawn: {
+                /**
+                 * Format: date-time
+                 * @description instant, RFC 3339
+                 * @example 2026-05-06T10:20:00.000Z
+                 */
+                at: string;
+                by: components["schemas"]["PersonRefInput"] | null;
+                reason: string;
+            } | null;
+        };
+        /**
+         * @example {
+         *       "reason": "Taken of the wrong plug"
+         *     }
+         */
+        PhotoWithdrawalInput: {
+            reason: string;
+        };
         JobEvaluationInput: {
             /**
              * Format: uuid
@@ -9090,7 +9405,7 @@ export interface components {
             at: string;
         };
         /** @enum {string} */
-        TrailKindInput: "job-booked" | "session-opened" | "session-closed" | "reading" | "reading-replaced" | "reading-withdrawn" | "evaluation" | "suggestion-taken" | "suggestion-declined" | "testing-closed" | "quote-sent" | "quote-approved" | "quote-sent-back" | "quote-refused" | "approval-withdrawn" | "authorisation-given" | "authorisation-declined" | "repair-started" | "repair-finished" | "finding" | "retest-promised" | "retest-date" | "retest-passed" | "retest-failed" | "retest-waived" | "handed-over" | "cancelled" | "fitted" | "removed" | "engine-event" | "same-engine";
+        TrailKindInput: "job-booked" | "session-opened" | "session-closed" | "reading" | "reading-replaced" | "reading-withdrawn" | "photo" | "photo-withdrawn" | "evaluation" | "suggestion-taken" | "suggestion-declined" | "testing-closed" | "quote-sent" | "quote-approved" | "quote-sent-back" | "quote-refused" | "approval-withdrawn" | "authorisation-given" | "authorisation-declined" | "repair-started" | "repair-finished" | "finding" | "retest-promised" | "retest-date" | "retest-passed" | "retest-failed" | "retest-waived" | "handed-over" | "cancelled" | "fitted" | "removed" | "engine-event" | "same-engine";
         TrailEntryInput: {
             /**
              * Format: uuid
@@ -9658,7 +9973,7 @@ export interface components {
             after: components["schemas"]["EvaluationInput"] | null;
         };
         /** @enum {string} */
-        EventKindInput: "job.changed" | "session.opened" | "session.closed" | "reading.kept" | "suggestion.decided" | "quote.sent" | "quote.answered" | "authorisation.recorded" | "repair.changed" | "finding.recorded" | "retest.changed" | "garage.changed" | "customer.changed" | "engine.changed" | "trail.heads";
+        EventKindInput: "job.changed" | "session.opened" | "session.closed" | "reading.kept" | "photo.changed" | "suggestion.decided" | "quote.sent" | "quote.answered" | "authorisation.recorded" | "repair.changed" | "finding.recorded" | "retest.changed" | "garage.changed" | "customer.changed" | "engine.changed" | "trail.heads";
         LiveEventInput: {
             id: string;
             kind: components["schemas"]["EventKindInput"];
@@ -12545,6 +12860,86 @@ export interface components {
              */
             openedAt?: string;
         };
+        /**
+         * @example {
+         *       "picture": "iVBORw0KGgoAAAANSUhEUgAAAAgAAAAICAMAAADz0U65AAAAA1BMVEV3d3dY20ihAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNgoA4AAABIAAF7pRHIAAAAAElFTkSuQmCC",
+         *       "takenAt": "2026-05-06T10:20:00.000Z",
+         *       "takenBy": "019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b"
+         *     }
+         */
+        PhotoPut: {
+            /** @description a JPEG or PNG picture in base64, at most 4000000 characters */
+            picture: string;
+            /**
+             * Format: date-time
+             * @description the tablet's clock
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            takenAt: string;
+            /**
+             * Format: uuid
+             * @description person who took it, where that is not who sends it
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            takenBy?: string;
+            /** @constant */
+            offline?: true;
+        };
+        Photo: {
+            /**
+             * Format: uuid
+             * @description identifier made by the client, a UUID version 7
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description identifier, a UUID
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            job: string;
+            /**
+             * Format: uuid
+             * @description identifier, a UUID
+             * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+             */
+            reading: string;
+            sha256: string;
+            bytes: number;
+            width: number;
+            height: number;
+            /**
+             * Format: date-time
+             * @description instant, RFC 3339
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            takenAt: string;
+            /**
+             * Format: date-time
+             * @description instant, RFC 3339
+             * @example 2026-05-06T10:20:00.000Z
+             */
+            receivedAt: string;
+            takenBy: components["schemas"]["PersonRef"] | null;
+            offline: boolean;
+            withdrawn: {
+                /**
+                 * Format: date-time
+                 * @description instant, RFC 3339
+                 * @example 2026-05-06T10:20:00.000Z
+                 */
+                at: string;
+                by: components["schemas"]["PersonRef"] | null;
+                reason: string;
+            } | null;
+        };
+        /**
+         * @example {
+         *       "reason": "Taken of the wrong plug"
+         *     }
+         */
+        PhotoWithdrawal: {
+            reason: string;
+        };
         JobEvaluation: {
             /**
              * Format: uuid
@@ -12645,7 +13040,7 @@ export interface components {
             at: string;
         };
         /** @enum {string} */
-        TrailKind: "job-booked" | "session-opened" | "session-closed" | "reading" | "reading-replaced" | "reading-withdrawn" | "evaluation" | "suggestion-taken" | "suggestion-declined" | "testing-closed" | "quote-sent" | "quote-approved" | "quote-sent-back" | "quote-refused" | "approval-withdrawn" | "authorisation-given" | "authorisation-declined" | "repair-started" | "repair-finished" | "finding" | "retest-promised" | "retest-date" | "retest-passed" | "retest-failed" | "retest-waived" | "handed-over" | "cancelled" | "fitted" | "removed" | "engine-event" | "same-engine";
+        TrailKind: "job-booked" | "session-opened" | "session-closed" | "reading" | "reading-replaced" | "reading-withdrawn" | "photo" | "photo-withdrawn" | "evaluation" | "suggestion-taken" | "suggestion-declined" | "testing-closed" | "quote-sent" | "quote-approved" | "quote-sent-back" | "quote-refused" | "approval-withdrawn" | "authorisation-given" | "authorisation-declined" | "repair-started" | "repair-finished" | "finding" | "retest-promised" | "retest-date" | "retest-passed" | "retest-failed" | "retest-waived" | "handed-over" | "cancelled" | "fitted" | "removed" | "engine-event" | "same-engine";
         TrailEntry: {
             /**
              * Format: uuid
@@ -13213,7 +13608,7 @@ export interface components {
             after: components["schemas"]["Evaluation"] | null;
         };
         /** @enum {string} */
-        EventKind: "job.changed" | "session.opened" | "session.closed" | "reading.kept" | "suggestion.decided" | "quote.sent" | "quote.answered" | "authorisation.recorded" | "repair.changed" | "finding.recorded" | "retest.changed" | "garage.changed" | "customer.changed" | "engine.changed" | "trail.heads";
+        EventKind: "job.changed" | "session.opened" | "session.closed" | "reading.kept" | "photo.changed" | "suggestion.decided" | "quote.sent" | "quote.answered" | "authorisation.recorded" | "repair.changed" | "finding.recorded" | "retest.changed" | "garage.changed" | "customer.changed" | "engine.changed" | "trail.heads";
         LiveEvent: {
             id: string;
             kind: components["schemas"]["EventKind"];

@@ -7,6 +7,7 @@ export const EVENT_KINDS = {
   'session.opened': 'a session was opened on a job',
   'session.closed': 'a session was closed',
   'reading.kept': 'a reading, a correction or a withdrawal was kept',
+  'photo.changed': 'a photo was attached to a reading, or withdrawn',
   'suggestion.decided': 'a suggested test was taken or declined',
   'quote.sent': 'a quote version was sent to the manager',
   'quote.answered': 'a manager approved, sent back, refused or withdrew',

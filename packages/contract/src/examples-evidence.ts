@@ -11,11 +11,15 @@ const CASE = {
   conditions: CONDITIONS, gauge: { span: psi(300), accuracyClass: 1.6, resolution: psi(1) }, leakageTester: { supply: psi(80), restrictorMm: 1.016 },
   readings: [dry(1, 155), dry(2, 160), dry(3, 140), dry(4, 145), { test: 'leakage', cylinder: 3, held: psi(46), heard: { exhaust: 3, intake: 0 } }],
 }
+/** A grey square of 8 by 8 pixels, PNG. */
+const PICTURE = 'iVBORw0KGgoAAAANSUhEUgAAAAgAAAAICAMAAADz0U65AAAAA1BMVEV3d3dY20ihAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNgoA4AAABIAAF7pRHIAAAAAElFTkSuQmCC'
 const SUGGESTION = { tests: [{ test: 'leakage', cylinders: [3] }], bits: 1.1, minutes: 5.5, bitsPerMinute: 0.2, says: 'Leakage, listening at every point on cylinder 3.' }
 
 export const EVIDENCE_EXAMPLES = {
   NewSession: { purpose: 'test', conditions: CONDITIONS, gauge: ID, tester: ID, apps: [], openedAt: INSTANT },
   ReadingPut: { reading: { ...dry(3, 140), firstStroke: psi(60), strokeCount: 8, seq: 3 }, takenAt: INSTANT },
+  PhotoPut: { picture: PICTURE, takenAt: INSTANT, takenBy: ID },
+  PhotoWithdrawal: { reason: 'Taken of the wrong plug' },
   Case: CASE,
   ComparisonRequest: { before: CASE, after: { ...CASE, readings: [dry(1, 158), dry(2, 160), dry(3, 157), dry(4, 156)] }, work: ['head-valves'] },
   NewSuggestionDecision: { decision: 'declined', suggestion: SUGGESTION, reason: 'No air in this bay today', instead: 'wet test' },

@@ -54,6 +54,8 @@ export const PERMISSIONS = {
   'sessions.read': { roles: CHAIN, tablet: 'chain', tabletAlone: true, scope: 'engines:read' },
   'sessions.write': { roles: BENCH, tablet: 'garage' },
   'readings.write': { roles: BENCH, tablet: 'garage', scope: 'readings:write', namedApp: true },
+  'photos.read': { roles: STAFF, tablet: 'garage' },
+  'photos.write': { roles: BENCH, tablet: 'garage' },
   'suggestions.decide': { roles: BENCH, tablet: 'garage' },
   'findings.write': { roles: BENCH, tablet: 'garage' },
   'retests.decide': { roles: BENCH, tablet: 'garage' },

@@ -3,7 +3,7 @@ import { idSchema, instantSchema } from './basics.ts'
 
 export const trailKindSchema = z
   .enum([
-    'job-booked', 'session-opened', 'session-closed', 'reading', 'reading-replaced', 'reading-withdrawn', 'evaluation', 'suggestion-taken', 'suggestion-declined', 'testing-closed',
+    'job-booked', 'session-opened', 'session-closed', 'reading', 'reading-replaced', 'reading-withdrawn', 'photo', 'photo-withdrawn', 'evaluation', 'suggestion-taken', 'suggestion-declined', 'testing-closed',
     'quote-sent', 'quote-approved', 'quote-sent-back', 'quote-refused', 'approval-withdrawn', 'authorisation-given', 'authorisation-declined',
     'repair-started', 'repair-finished', 'finding', 'retest-promised', 'retest-date', 'retest-passed', 'retest-failed', 'retest-waived', 'handed-over', 'cancelled',
     'fitted', 'removed', 'engine-event', 'same-engine',

@@ -32,6 +32,8 @@ export const EXPORTED: readonly Exported[] = [
   whole('job', 'job', 't.garage_id = $1'),
   ...(['contact', 'session'] as const).map((table) => whole(table, table, `t.${OF_JOBS}`)),
   whole('reading', 'reading', `t.session_id IN (SELECT id FROM session WHERE ${OF_JOBS})`),
+  whole('photo', 'photo', `t.${OF_JOBS}`),
+  { kind: 'photo-withdrawal', sql: `SELECT to_jsonb(t) AS record FROM photo_withdrawal t WHERE t.photo_id IN (SELECT id FROM photo WHERE ${OF_JOBS}) ORDER BY t.photo_id` },
   ...(['evaluation', 'suggestion_decision', 'quote_draft', 'quote_version'] as const).map((table) => whole(table.replaceAll('_', '-'), table, `t.${OF_JOBS}`)),
   whole('quote-line', 'quote_line', `t.quote_version_id IN (SELECT id FROM quote_version WHERE ${OF_JOBS})`),
   whole('approval', 'approval', `t.quote_version_id IN (SELECT id FROM quote_version WHERE ${OF_JOBS})`),

@@ -5,14 +5,19 @@ import { gunzipSync, gzipSync } from 'node:zlib'
 import { freshDatabase, testChain, testJob, testService } from '@evenbore/tests/support'
 import pg from 'pg'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { keptFiles } from '../files/kept-files.ts'
 import { backUp, restore } from './backup.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'evenbore-backup-'))
 const file = join(folder, 'records.gz')
+const kept = keptFiles(join(folder, 'photos'))
+const elsewhere = keptFiles(join(folder, 'elsewhere'))
+const PICTURES = [Buffer.from('one picture'), Buffer.from([0, 255, 10, 13])]
 let source: Awaited<ReturnType<typeof testService>>
 
 beforeAll(async () => {
   source = await testService()
+  for (const picture of PICTURES) await kept.keep(picture)
   const chain = await testChain(source)
   const job = await testJob(source, chain.mill)
   for (let count = 0; count < 3; count++) {
@@ -39,10 +44,14 @@ const everything = async (url: string) => {
 
 describe('a backup', () => {
   test('put into an empty database gives the same rows in every table, and goes on from there', async () => {
-    const made = await backUp(source.database.url, file)
+    const made = await backUp(source.database.url, kept, file)
+    expect(made.files).toBe(2)
     expect(made.rows).toBeGreaterThan(15)
     const target = await freshDatabase()
-    expect(await restore(target.url, file)).toEqual(made)
+    expect(await restore(target.url, elsewhere, file)).toEqual(made)
+    const files = await elsewhere.names()
+    expect(files).toEqual(await kept.names())
+    expect(await Promise.all(files.map((name) => elsewhere.read(name)))).toEqual(expect.arrayContaining(PICTURES))
     expect(await everything(target.url)).toEqual(await everything(source.database.url))
     const client = new pg.Client({ connectionString: target.url })
     await client.connect()
@@ -56,16 +65,17 @@ describe('a backup', () => {
   })
 
   test('is not put into a database that has records', async () => {
-    await expect(restore(source.database.url, file)).rejects.toThrow('The database is not empty')
+    await expect(restore(source.database.url, elsewhere, file)).rejects.toThrow('The database is not empty')
   })
 
-  test('that lost a row, or its end, restores nothing', async () => {
+  test('that lost a row, a file or its end, restores nothing', async () => {
     const lines = gunzipSync(readFileSync(file)).toString('utf8').split('\n')
     const at = lines.findIndex((line) => line.startsWith('"'))
-    for (const damaged of [lines.toSpliced(at, 1), lines.slice(0, -2)]) {
+    const picture = lines.findIndex((line) => line.startsWith('{"file"'))
+    for (const damaged of [lines.toSpliced(at, 1), lines.toSpliced(picture, 1), lines.slice(0, -2)]) {
       const target = await freshDatabase()
       writeFileSync(join(folder, 'damaged.gz'), gzipSync(damaged.join('\n')))
-      await expect(restore(target.url, join(folder, 'damaged.gz'))).rejects.toThrow('is damaged or was cut short')
+      await expect(restore(target.url, elsewhere, join(folder, 'damaged.gz'))).rejects.toThrow('is damaged or was cut short')
       expect(Object.values(await everything(target.url)).flat()).toEqual([])
       await target.drop()
     }

@@ -5,23 +5,24 @@ import { createInterface } from 'node:readline'
 import { createGunzip, createGzip } from 'node:zlib'
 import { pipeline } from 'node:stream/promises'
 import pg from 'pg'
+import type { KeptFiles } from '../files/kept-files.ts'
 
 /**
  * A backup is gzipped text, one JSON document a line: first the migrations the records were made by, then each table's name and
- * columns followed by its rows, at last how many rows there are and the SHA-256 of all lines before. A row is PostgreSQL's own text of
- * it, so that nothing is lost on the way (numbers to the last digit, JSON as stored).
+ * columns followed by its rows, then each kept file in base64, at last how many rows and files there are and the SHA-256 of all lines
+ * before. A row is PostgreSQL's own text of it, so that nothing is lost on the way (numbers to the last digit, JSON as stored).
  */
 const FORMAT = 'evenbore-backup-1'
 const ROWS_AT_ONCE = 500
 
-/** How many rows went into a backup or came out of one. */
-export type BackupCounts = { readonly tables: number; readonly rows: number }
+/** How much went into a backup or came out of one. */
+export type BackupCounts = { readonly tables: number; readonly rows: number; readonly files: number }
 
 /**
- * Writes everything in the database at `url`, as it stood at one moment, into `file`. The service may go on meanwhile.
- * @throws Error when the database cannot be read or the file cannot be written
+ * Writes everything in the database at `url`, as it stood at one moment, and the kept files into `file`. The service may go on meanwhile.
+ * @throws Error when the database or a kept file cannot be read, or the file cannot be written
  */
-export async function backUp(url: string, file: string): Promise<BackupCounts> {
+export async function backUp(url: string, kept: KeptFiles, file: string): Promise<BackupCounts> {
   const db = new pg.Client({ connectionString: url, application_name: 'evenbore-backup' })
   await db.connect()
   const zip = createGzip()
@@ -50,9 +51,16 @@ export async function backUp(url: string, file: string): Promise<BackupCounts> {
       }
       await db.query('CLOSE backup')
     }
-    zip.end(`${JSON.stringify({ tables: tables.length, rows, sha256: hash.digest('hex') })}\n`)
+    // After the rows: a file is on the disk before the row that names it, so none of those above can be missing.
+    const names = await kept.names()
+    for (const name of names) {
+      const content = await kept.read(name)
+      if (content === undefined) throw new Error(`The kept file ${name} is damaged: put it back from an earlier backup, or remove it.`)
+      await put({ file: content.toString('base64') })
+    }
+    zip.end(`${JSON.stringify({ tables: tables.length, rows, files: names.length, sha256: hash.digest('hex') })}\n`)
     await written
-    return { tables: tables.length, rows }
+    return { tables: tables.length, rows, files: names.length }
   } finally {
     zip.destroy()
     await db.end()
@@ -60,17 +68,18 @@ export async function backUp(url: string, file: string): Promise<BackupCounts> {
 }
 
 /**
- * Puts a backup into the empty database at `url`, whose migrations must be those of the backup. All of it or nothing.
+ * Puts a backup into the empty database at `url`, whose migrations must be those of the backup, and its files among those kept. All of it
+ * or nothing, but for files: they are named by their content, so one that no row names does no harm.
  * @throws Error with one sentence: not a backup, a damaged one, another version, or a database with records in it
  */
-export async function restore(url: string, file: string): Promise<BackupCounts> {
+export async function restore(url: string, kept: KeptFiles, file: string): Promise<BackupCounts> {
   const db = new pg.Client({ connectionString: url, application_name: 'evenbore-restore' })
   await db.connect()
   try {
     await db.query('BEGIN')
     // Rows come back as they were written: the triggers that chain the trail or refuse changes have done their work already.
     for (const table of await tablesOf(db)) await db.query(`ALTER TABLE ${quoted(table)} DISABLE TRIGGER USER`)
-    const counts = await readInto(db, file)
+    const counts = await readInto(db, kept, file)
     await db.query(SET_SEQUENCES)
     for (const table of await tablesOf(db)) await db.query(`ALTER TABLE ${quoted(table)} ENABLE TRIGGER USER`)
     await db.query('COMMIT')
@@ -92,12 +101,12 @@ const SET_SEQUENCES = `DO $$
     END LOOP;
   END $$`
 
-async function readInto(db: pg.Client, file: string): Promise<BackupCounts> {
+async function readInto(db: pg.Client, kept: KeptFiles, file: string): Promise<BackupCounts> {
   const hash = createHash('sha256')
   let table: string | undefined
   let waiting: string[] = []
-  let counts = { tables: 0, rows: 0 }
-  let end: { tables: number; rows: number; sha256: string } | undefined
+  let counts = { tables: 0, rows: 0, files: 0 }
+  let end: { tables: number; rows: number; files: number; sha256: string } | undefined
   const flush = async () => {
     if (table !== undefined && waiting.length > 0) await put(table, waiting)
     counts = { ...counts, rows: counts.rows + waiting.length }
@@ -113,7 +122,7 @@ async function readInto(db: pg.Client, file: string): Promise<BackupCounts> {
   const lines = createInterface({ input: createReadStream(file).pipe(createGunzip()).on('error', () => undefined), crlfDelay: Infinity })
   let first = true
   for await (const line of lines) {
-    const document = JSON.parse(line) as string | { format?: string; migrations?: string[]; table?: string; columns?: string[]; tables?: number; rows?: number; sha256?: string }
+    const document = JSON.parse(line) as string | { format?: string; migrations?: string[]; table?: string; columns?: string[]; file?: string; tables?: number; rows?: number; files?: number; sha256?: string }
     if (first) await demandFit(db, document)
     first = false
     if (typeof document === 'object' && document.sha256 !== undefined) {
@@ -124,6 +133,10 @@ async function readInto(db: pg.Client, file: string): Promise<BackupCounts> {
     if (typeof document === 'string') {
       waiting.push(document)
       if (waiting.length === ROWS_AT_ONCE) await flush()
+    } else if (document.file !== undefined) {
+      await flush()
+      await kept.keep(Buffer.from(document.file, 'base64'))
+      counts = { ...counts, files: counts.files + 1 }
     } else if (document.table !== undefined) {
       await flush()
       table = document.table
@@ -133,7 +146,7 @@ async function readInto(db: pg.Client, file: string): Promise<BackupCounts> {
     }
   }
   await flush()
-  if (end === undefined || end.sha256 !== hash.digest('hex') || end.rows !== counts.rows) throw new Error(`${file} is damaged or was cut short: nothing was restored.`)
+  if (end === undefined || end.sha256 !== hash.digest('hex') || end.rows !== counts.rows || end.files !== counts.files) throw new Error(`${file} is damaged or was cut short: nothing was restored.`)
   return counts
 }
 
