@@ -15,7 +15,7 @@ export async function makeRecords(service: TestService, chain: TestChain, tablet
   ) as Record<string, string>
   const id = (name: string) => ids[name] ?? ''
   await prisma.session.create({ data: { id: id('session'), jobId: job.id, engineId: job.engine, conditions: hot, gaugeId: job.gauge, appIds: apps.map((app) => app.id), openedById: mill.technician.id } })
-  await prisma.reading.create({ data: { id: id('reading'), sessionId: id('session'), engineId: job.engine, test: 'plug', cylinder: 1, body: { test: 'plug', cylinder: 1, appearance: 'oily' }, state: 'placed', takenAt: new Date(), requestHash: 'x' } })
+  await prisma.reading.create({ data: { id: id('reading'), sessionId: id('session'), engineId: job.engine, test: 'plug', cylinder: 1, body: { test: 'plug', cylinder: 1, appearance: 'wet-oil' }, state: 'placed', takenAt: new Date(), requestHash: 'x' } })
   const file = await service.app.files.keep(Buffer.from(GREY_SQUARE, 'base64'))
   await prisma.photo.create({ data: { id: id('photo'), jobId: job.id, readingId: id('reading'), sha256: file, smallSha256: file, bytes: 105, width: 8, height: 8, takenAt: new Date(), requestHash: 'x' } })
   await prisma.engineFamily.create({ data: { id: id('family'), name: 'family of the test', specification: { fuel: 'petrol', layout: 'inline', cylinders: 4 }, basis: {} } })

@@ -25,7 +25,7 @@ async function makeReading(): Promise<string> {
   const session = newId()
   await prisma.session.create({ data: { id: session, jobId: job.id, engineId: job.engine, conditions: { engine: 'hot' } } })
   const id = newId()
-  await prisma.reading.create({ data: { id, sessionId: session, engineId: job.engine, test: 'plug', cylinder: 2, body: { test: 'plug', cylinder: 2, appearance: 'oily' }, state: 'placed', takenAt: WHEN, requestHash: 'x' } })
+  await prisma.reading.create({ data: { id, sessionId: session, engineId: job.engine, test: 'plug', cylinder: 2, body: { test: 'plug', cylinder: 2, appearance: 'wet-oil' }, state: 'placed', takenAt: WHEN, requestHash: 'x' } })
   return id
 }
 

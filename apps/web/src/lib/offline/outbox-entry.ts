@@ -1,7 +1,7 @@
 import type { Refusal } from '#lib/ui/refusal.ts'
 
 /** What can be made on a tablet without network and sent later, in order. */
-export type OutboxKind = 'session' | 'reading' | 'suggestion' | 'close'
+export type OutboxKind = 'session' | 'reading' | 'suggestion' | 'close' | 'photo' | 'photo-withdrawn'
 
 /** One request waiting in the tablet's outbox. `body` never changes once a sending was tried: the server compares it. */
 export interface OutboxEntry {
@@ -15,6 +15,8 @@ export interface OutboxEntry {
   readonly body: unknown
   readonly job: string
   readonly session: string | undefined
+  /** The reading that a photo belongs to; its picture is not in the body but in the store of photos. */
+  readonly reading?: string
   /** Who made it, by this tablet's knowledge. */
   readonly person: string | undefined
   readonly madeAt: string

@@ -3,15 +3,25 @@ import { database } from './database.ts'
 import { newId } from './identifier.ts'
 import { problemCode } from '#lib/api/answer.ts'
 import type { OutboxEntry } from './outbox-entry.ts'
+import { isHeldBack, pointedAt } from './outbox-photos.ts'
 import { request } from './request.ts'
 import type { Refusal } from '#lib/ui/refusal.ts'
 
 const CHANNEL = 'evenbore.outbox'
 const LONGEST_WAIT_MS = 60_000
 const SCREEN_FIRST_MS = 150
+/** A photo on a slow line; the server waits as long for a request to arrive. */
+const PHOTO_TIMEOUT_MS = 60_000
+/** The refusal after which a thing is sent as made without network: a closed session, a job that is over. */
+const LATE_INSTEAD: Partial<Record<OutboxEntry['kind'], string>> = { reading: 'session-closed', photo: 'wrong-state' }
+
+interface OutboxStore {
+  readonly getAll: () => Promise<OutboxEntry[]>
+  readonly delete: (seq: number) => Promise<void>
+}
 
 /** What a caller gives; id, order and state are the outbox's. */
-export type NewEntry = Pick<OutboxEntry, 'kind' | 'method' | 'path' | 'body' | 'job' | 'session' | 'person' | 'says'> & { readonly id?: string }
+export type NewEntry = Pick<OutboxEntry, 'kind' | 'method' | 'path' | 'body' | 'job' | 'session' | 'reading' | 'person' | 'says'> & { readonly id?: string }
 
 /**
  * The tablet's outbox: everything made here is stored first, then sent in the order it was made, each thing exactly once
@@ -68,7 +78,10 @@ class Outbox {
     const transaction = db.transaction('outbox', 'readwrite')
     const entry = await transaction.store.index('id').get(id)
     const free = entry !== undefined && !entry.tried
-    if (free) await transaction.store.delete(entry.seq!)
+    if (free) {
+      await transaction.store.delete(entry.seq!)
+      await this.#dropPhotos(transaction.store, entry.id)
+    }
     await transaction.done
     if (free) await this.#changed()
     return free
@@ -76,16 +89,29 @@ class Outbox {
 
   /** Puts a refused entry back in the queue, with another path or body where a person decided so; it gets a new id, as another body must. */
   async resolve(entry: OutboxEntry, change: { readonly path: string; readonly body: unknown; readonly id: string } | undefined): Promise<void> {
-    const db = await database()
-    await db.put('outbox', plain({ ...entry, ...change, state: 'waiting', tried: false, conflict: undefined }))
+    const transaction = (await database()).transaction('outbox', 'readwrite')
+    await transaction.store.put(plain({ ...entry, ...change, state: 'waiting', tried: false, conflict: undefined }))
+    // what the server refused was never there: its photos belong to the reading that takes its place
+    if (change && entry.conflict?.why !== 'unplaced') {
+      for (const photo of await transaction.store.getAll()) if (photo.reading === entry.id) await transaction.store.put(plain(pointedAt(photo, change.id)))
+    }
+    await transaction.done
     await this.#changed()
     void this.flush()
   }
 
   /** Ends an entry that a person decided about (set aside with a reason, or placed by another request). */
   async close(entry: OutboxEntry): Promise<void> {
-    await (await database()).delete('outbox', entry.seq!)
+    const transaction = (await database()).transaction('outbox', 'readwrite')
+    await transaction.store.delete(entry.seq!)
+    await this.#dropPhotos(transaction.store, entry.id)
+    await transaction.done
     await this.#changed()
+  }
+
+  /** Photos of a reading that never came to be go with it. */
+  async #dropPhotos(store: OutboxStore, reading: string): Promise<void> {
+    for (const photo of await store.getAll()) if (photo.reading === reading && photo.state !== 'sent') await store.delete(photo.seq!)
   }
 
   /** Lets go of sent entries that a fetched list has by now. */
@@ -114,7 +140,8 @@ class Outbox {
 
   async #sendAll(): Promise<void> {
     for (;;) {
-      const next = (await this.#stored()).find((entry) => entry.state === 'waiting')
+      const all = await this.#stored()
+      const next = all.find((entry) => entry.state === 'waiting' && !isHeldBack(entry, all))
       if (!next) return
       if (!(await this.gate())) return this.#later()
       const goOn = await this.#sendOne(next)
@@ -128,7 +155,9 @@ class Outbox {
   async #sendOne(entry: OutboxEntry): Promise<boolean> {
     const db = await database()
     if (!entry.tried) await db.put('outbox', plain({ ...entry, tried: true }))
-    const answer = await request<{ state?: string }>(entry.method, entry.path, entry.body, { headers: entry.method === 'POST' ? { 'idempotency-key': entry.id } : {} })
+    const isPhoto = entry.kind === 'photo'
+    const body = isPhoto ? await withPicture(entry) : entry.body
+    const answer = await request<{ state?: string }>(entry.method, entry.path, body, { ...(isPhoto ? { timeoutMs: PHOTO_TIMEOUT_MS } : {}), headers: entry.method === 'POST' ? { 'idempotency-key': entry.id } : {} })
     if (answer.refusal === undefined) {
       if (answer.value?.state === 'unplaced') await db.put('outbox', plain({ ...entry, tried: true, state: 'conflict', conflict: { why: 'unplaced' }, sentAt: new Date().toISOString() }))
       // kept a while as sent, so that a screen does not lose it between the answer and the next fetch
@@ -138,8 +167,8 @@ class Outbox {
     }
     const { refusal } = answer
     if (mustWait(refusal)) return false
-    if (entry.kind === 'reading' && problemCode(refusal) === 'session-closed' && isLive(entry.body)) {
-      // nothing was stored under this id, so it may be sent anew as a late reading: the server keeps it until somebody places it
+    if (LATE_INSTEAD[entry.kind] === problemCode(refusal) && isLive(entry.body)) {
+      // nothing was stored under this id, so it may be sent anew as late: a reading is kept until somebody places it, a photo stays with its reading
       await db.put('outbox', plain({ ...entry, tried: false, body: { ...(entry.body as object), offline: true } }))
       return true
     }
@@ -176,6 +205,12 @@ function mustWait(refusal: Refusal): boolean {
 
 function isLive(body: unknown): boolean {
   return typeof body === 'object' && body !== null && !('offline' in body)
+}
+
+/** The body as the server wants it; the code for pictures is fetched when there is one. */
+async function withPicture(entry: OutboxEntry): Promise<unknown> {
+  const { pictureText } = await import('./photo-store.ts')
+  return { ...(entry.body as object), picture: (await pictureText(entry.id)) ?? '' }
 }
 
 /** IndexedDB takes no proxies. */

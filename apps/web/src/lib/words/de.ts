@@ -7,9 +7,10 @@ import { cautions } from './de/cautions.ts'
 import { diagnosis } from './de/diagnosis.ts'
 import { desk } from './de/desk.ts'
 import { job } from './de/job.ts'
+import { photos } from './de/photos.ts'
 import { quote } from './de/quote.ts'
 import { office } from './de/office.ts'
 import { settings } from './de/settings.ts'
 import { setup } from './de/setup.ts'
 
-export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }
+export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup }

@@ -6,11 +6,12 @@ import { cautions } from './en/cautions.ts'
 import { diagnosis } from './en/diagnosis.ts'
 import { desk } from './en/desk.ts'
 import { job } from './en/job.ts'
+import { photos } from './en/photos.ts'
 import { quote } from './en/quote.ts'
 import { office } from './en/office.ts'
 import { settings } from './en/settings.ts'
 import { setup } from './en/setup.ts'
 
 /** English, the pattern of every other dictionary: one file for each part of the interface. The others have the same keys or do not compile. */
-export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }
+export const en = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup }
 export type Words = typeof en

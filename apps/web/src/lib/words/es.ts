@@ -7,9 +7,10 @@ import { cautions } from './es/cautions.ts'
 import { diagnosis } from './es/diagnosis.ts'
 import { desk } from './es/desk.ts'
 import { job } from './es/job.ts'
+import { photos } from './es/photos.ts'
 import { quote } from './es/quote.ts'
 import { office } from './es/office.ts'
 import { settings } from './es/settings.ts'
 import { setup } from './es/setup.ts'
 
-export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, quote, office, settings, setup }
+export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup }

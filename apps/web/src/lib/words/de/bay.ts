@@ -18,7 +18,7 @@ export const bay: Words['bay'] = {
   go: 'Übernehmen',
   wholeJob: 'Der ganze Auftrag',
   waitingTitle: 'Liegt hier, noch nicht gesendet',
-  kinds: { session: 'Neue Messreihe', reading: 'Messwert', suggestion: 'Entscheidung zum Vorschlag', close: 'Messreihe geschlossen' },
+  kinds: { session: 'Neue Messreihe', reading: 'Messwert', suggestion: 'Entscheidung zum Vorschlag', close: 'Messreihe geschlossen', photo: 'Foto', 'photo-withdrawn': 'Foto zurückgenommen' },
   place: 'Zuordnen',
   placeInto: 'In die Messreihe von',
   leave: 'Tablet abgeben',

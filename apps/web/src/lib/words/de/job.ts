@@ -108,6 +108,8 @@ export const job: Words['job'] = {
     reading: 'Messwert',
     'reading-replaced': 'Messwert ersetzt',
     'reading-withdrawn': 'Messwert zurückgenommen',
+    photo: 'Foto',
+    'photo-withdrawn': 'Foto zurückgenommen',
     evaluation: 'berechnet',
     'suggestion-taken': 'Vorschlag übernommen',
     'suggestion-declined': 'Vorschlag abgelehnt',

@@ -17,7 +17,7 @@ export const bay = {
   go: 'Take over',
   wholeJob: 'The whole job',
   waitingTitle: 'Kept here, not sent yet',
-  kinds: { session: 'New session', reading: 'Reading', suggestion: 'Decision on a suggestion', close: 'Session closed' },
+  kinds: { session: 'New session', reading: 'Reading', suggestion: 'Decision on a suggestion', close: 'Session closed', photo: 'Photo', 'photo-withdrawn': 'Photo withdrawn' },
   place: 'Place it',
   placeInto: 'Into the session of',
   leave: 'Hand over the tablet',

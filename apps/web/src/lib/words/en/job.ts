@@ -107,6 +107,8 @@ export const job = {
     reading: 'reading',
     'reading-replaced': 'reading replaced',
     'reading-withdrawn': 'reading withdrawn',
+    photo: 'photo',
+    'photo-withdrawn': 'photo withdrawn',
     evaluation: 'reckoned',
     'suggestion-taken': 'suggestion taken',
     'suggestion-declined': 'suggestion declined',

@@ -18,7 +18,7 @@ export const bay: Words['bay'] = {
   go: 'Tomar',
   wholeJob: 'Todo el trabajo',
   waitingTitle: 'Guardado aquí, sin enviar',
-  kinds: { session: 'Sesión nueva', reading: 'Lectura', suggestion: 'Decisión sobre lo propuesto', close: 'Sesión cerrada' },
+  kinds: { session: 'Sesión nueva', reading: 'Lectura', suggestion: 'Decisión sobre lo propuesto', close: 'Sesión cerrada', photo: 'Foto', 'photo-withdrawn': 'Foto retirada' },
   place: 'Colocarla',
   placeInto: 'En la sesión de las',
   leave: 'Dejar la tableta',

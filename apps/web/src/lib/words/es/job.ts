@@ -108,6 +108,8 @@ export const job: Words['job'] = {
     reading: 'lectura',
     'reading-replaced': 'lectura sustituida',
     'reading-withdrawn': 'lectura retirada',
+    photo: 'foto',
+    'photo-withdrawn': 'foto retirada',
     evaluation: 'calculado',
     'suggestion-taken': 'sugerencia aceptada',
     'suggestion-declined': 'sugerencia rechazada',

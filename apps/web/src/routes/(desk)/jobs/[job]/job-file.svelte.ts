@@ -1,5 +1,6 @@
-import type { Job, JobEvaluation, LiveEvent, Quote, Session, SuggestionDecision } from '@evenbore/contract'
+import type { Job, JobEvaluation, LiveEvent, Photo, Quote, Session, SuggestionDecision } from '@evenbore/contract'
 import { listSessions, listSuggestionDecisions, readEvaluation } from '#lib/api/evidence.ts'
+import { listPhotos } from '#lib/api/photos.ts'
 import { readJob } from '#lib/api/jobs.ts'
 import { Loaded } from '#lib/api/loaded.svelte.ts'
 import { Pages } from '#lib/api/pages.svelte.ts'
@@ -18,6 +19,7 @@ export class JobFile {
   readonly sessions: Pages<Session>
   readonly decisions: Pages<SuggestionDecision>
   readonly quote: Loaded<Quote>
+  readonly photos: Pages<Photo>
   /** Counts events of this job, for parts that fetch for themselves. */
   changes = $state(0)
 
@@ -28,6 +30,7 @@ export class JobFile {
     // verdict and faults first; the ranking of next tests may follow
     this.evaluation = new Loaded(() => readEvaluation(id), { later: true })
     this.decisions = new Pages(() => listSuggestionDecisions(id), { later: true })
+    this.photos = new Pages(() => listPhotos(id), { later: true })
     this.quote = new Loaded(() => readQuote(id), { later: true })
   }
 
@@ -39,6 +42,7 @@ export class JobFile {
   #hear(event: LiveEvent): void {
     const { kind } = event
     this.changes += 1
+    if (kind === 'photo.changed') return void this.photos.again()
     if (kind === 'reading.kept') this.#show(event)
     else void this.job.again()
     if (kind === 'session.opened' || kind === 'session.closed') this.#freshen()

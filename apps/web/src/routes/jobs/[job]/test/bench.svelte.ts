@@ -5,6 +5,7 @@ import { contact } from '#lib/offline/contact.svelte.ts'
 import { newId } from '#lib/offline/identifier.ts'
 import { getKept, keep, recall } from '#lib/offline/kept.ts'
 import { outbox } from '#lib/offline/outbox.svelte.ts'
+import { photoPath } from '#lib/offline/outbox-photos.ts'
 import { currentReadings, doubles, overlay, type BenchSession, type LocalNames } from '#lib/offline/overlay.ts'
 import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
 import { present } from '#lib/offline/present.svelte.ts'
@@ -124,6 +125,20 @@ export class Bench {
     await this.#putReading(stored.session, { ...this.#taken(), replaces: stored.id, withdrawn: true, reason }, says)
   }
 
+  /** Attaches a photo to a reading: the picture is stored here first, and sent after its reading. */
+  async attach(reading: string, picture: Blob, says: string): Promise<void> {
+    const id = newId()
+    const { storePicture } = await import('#lib/offline/photo-store.ts')
+    await storePicture(id, picture)
+    await this.#add({ kind: 'photo', method: 'PUT', path: photoPath(reading, id), body: this.#taken(), id, session: undefined, reading, says })
+  }
+
+  /** Takes a photo back: dropped when it never left this tablet, else withdrawn with the reason. */
+  async withdrawPhoto(photo: string, reason: string, says: string): Promise<void> {
+    if (await outbox.takeBack(photo)) return
+    await this.#add({ kind: 'photo-withdrawn', method: 'POST', path: `/v1/photos/${photo}/withdrawal`, body: { reason }, session: undefined, reading: photo, says })
+  }
+
   /** What the technician made of a suggestion; declining needs a reason. */
   async decide(suggestion: Suggestion, decision: { readonly taken: true } | { readonly reason: string; readonly instead: string | null }, says: string): Promise<void> {
     const body = 'taken' in decision ? { decision: 'taken', suggestion } : { decision: 'declined', suggestion, reason: decision.reason, instead: decision.instead }
@@ -168,7 +183,7 @@ export class Bench {
     return this.#add({ kind: 'reading', method: 'PUT', path: `/v1/sessions/${session}/readings/${id}`, body, id, session, says })
   }
 
-  #add(entry: Pick<Parameters<typeof outbox.add>[0], 'kind' | 'method' | 'path' | 'body' | 'session' | 'says'> & { readonly id?: string }) {
+  #add(entry: Pick<Parameters<typeof outbox.add>[0], 'kind' | 'method' | 'path' | 'body' | 'session' | 'reading' | 'says'> & { readonly id?: string }) {
     return outbox.add({ ...entry, job: this.jobId, person: present.now?.id })
   }
 }

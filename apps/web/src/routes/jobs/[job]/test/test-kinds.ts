@@ -1,3 +1,5 @@
+import type { EnteredReading } from '@evenbore/contract'
+
 /** The screens of the bench: which test `?test=` opens, and what its compression readings are marked with. */
 export const compressionKinds = {
   compression: {},
@@ -18,4 +20,10 @@ export function testScreen(asked: string | null): TestScreen {
 
 export function isCompression(test: TestScreen): test is CompressionKind {
   return test in compressionKinds
+}
+
+/** The screen on which a reading is taken; undefined for what is not taken by hand. */
+export function screenOf(reading: EnteredReading): TestScreen | undefined {
+  if (reading.test === 'compression') return reading.snap ? 'snap' : reading.running ? 'running' : reading.wet ? 'wet' : 'compression'
+  return reading.test === 'cranking-current' ? undefined : reading.test
 }

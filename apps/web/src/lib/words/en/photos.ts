@@ -1,0 +1,20 @@
+/** Photos of plugs, bores and gauges, attached to readings. */
+export const photos = {
+  title: 'Photos',
+  take: 'Take a photo',
+  choose: 'Choose a picture',
+  of: 'Photo of',
+  none: 'A photo belongs to a reading: keep one first.',
+  alt: (what: string, number: number) => `${what}, photo ${number}`,
+  enlarge: (what: string) => `Enlarge: ${what}`,
+  kept: (what: string) => `Photo kept: ${what}`,
+  waiting: 'not sent yet',
+  missing: 'No picture here just now',
+  bad: 'This is no picture that can be read here. A JPEG or PNG is expected.',
+  tooLarge: (megabytes: number) => `The file is larger than ${megabytes} MB.`,
+  most: (count: number) => `${count} photos are the most that a reading may have.`,
+  withdraw: 'Withdraw this photo',
+  withdrawn: (reason: string) => `Photo withdrawn: “${reason}”`,
+  before: 'Photo before',
+  after: 'Photo after',
+}
