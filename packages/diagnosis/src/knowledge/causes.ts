@@ -27,8 +27,7 @@ export const wornEvenly = {
   weights: entry([0.3, 0.35, 0.25, 0.1], FROM_MEMORY, 'How common each degree is among evenly worn engines.'),
   sealedByOil: entry({ mean: 0.55, spread: 0.2 }, 'US Army TM 5-4210-230-14&P-1 addendum 2 (clear rise = rings); amount from memory', 'Part of the common leak that oil closes.'),
   leakSpread: entry(0.25, FROM_MEMORY, 'Scatter of the common leak about each degree (sd of logarithm).'),
-  leakSisters: entry(0.35, FROM_MEMORY, 'Leaks of evenly worn cylinders differ among themselves (sd of logarithm).'),
-  sisterSpread: entry(0.05, FROM_MEMORY, 'How much evenly worn cylinders differ among themselves (sd of logarithm).'),
+  leakSisters: entry(0.3, FROM_MEMORY, 'Leaks of evenly worn cylinders differ among themselves (sd of logarithm).'),
   plugOil: entry(0.3, FROM_MEMORY, 'Chance of an oily plug in any cylinder of an evenly worn engine.'),
 } as const
 

@@ -1,12 +1,14 @@
+import type { Place } from './faults.ts'
 import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry } from './entry.ts'
 
 /** How readings scatter, and how they go badly wrong. Spreads are standard deviations of a natural logarithm unless said. */
 export const noise = {
-  sisters: entry(0.022, FROM_MEMORY, 'Sound sister cylinders differ by about 2 percent.'),
+  sisters: entry(0.016, FROM_MEMORY, 'Sound sister cylinders differ by about 2 percent.'),
   repeatability: entry(0.01, FROM_MEMORY, 'The same cylinder read twice differs by about 1 percent.'),
   lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
   seatedBadly: entry({ chance: 0.015, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
+  drySeat: entry([[0.12, 0.003], [0.25, 0.003], [0.45, 0.002]] as ReadonlyArray<readonly [number, number]>, 'from memory: errors of a badly seated adaptor go downward only', 'The adaptor leaked at the dry reading and not at the wet one: loss (logarithm) and chance. The same mistake makes the dry reading low and the rise high.'),
   dropped: entry({ tight: 0.15, shift: 0.3, spread: 0.25 }, 'from memory: a leaking adaptor only takes away', 'A reading that did not hold for ten seconds: now and then right all the same, mostly low by about a quarter, so it bounds from below only.'),
   anythingElse: entry({ chance: 0.006, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
   crankingLossPerLeak: entry(92.6, ROUGH_CALCULATION, 'Loss of logarithmic pressure for each mm2 of leak per cm3 of displacement at 200 rpm (0.86 mm2 costs 18 percent on 400 cm3).'),
@@ -18,8 +20,13 @@ export const noise = {
 /** The leakage test. */
 export const leakageTest = {
   healthyLeak: entry({ median: 0.3, spread: 0.45 }, COMMON_PRACTICE, 'Healthy leak of an engine\'s cylinders, mm2 on 400 cm3: 4 percent lost; bands of 0 to 10 percent are called good.'),
-  sisters: entry(0.35, FROM_MEMORY, 'Healthy leaks of sisters differ (sd of logarithm).'),
+  sisters: entry(0.28, FROM_MEMORY, 'Healthy leaks of sisters differ, seepage apart (sd of logarithm).'),
   percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
+  offTop: entry({ chance: 0.008, from: 88, loudMm2: 20 }, 'common practice, no source: loud at one port and over 90 percent lost while compression is normal', 'The piston was off the top: a valve stood open, nearly all is lost, loud at intake or exhaust. Chance, least percent, leak heard.'),
+  seepage: entry({
+    crankcase: [[0.14, 0.06], [0.28, 0.03], [0.46, 0.01]], exhaust: [[0.14, 0.02], [0.28, 0.008]], intake: [[0.14, 0.02], [0.28, 0.008]],
+  } as Readonly<Partial<Record<Place, ReadonlyArray<readonly [number, number]>>>>, 'from memory; 10 to 20 percent lost is usable: common practice, no source',
+  'Sound cylinders that leak a little more than their sisters, in the same place whichever test looks: leak (mm2 on 400 cm3) and chance.'),
   areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),
   anythingElse: entry(0.05, FROM_MEMORY, 'Chance that the reading says nothing: piston off the top, hose leaking.'),
 } as const

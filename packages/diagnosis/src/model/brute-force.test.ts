@@ -25,6 +25,8 @@ function likelihoods(inference: Inference, i: number): Float64Array {
   const { dry } = inference.gauge[i]!
   const out = new Float64Array(states.count * grid.columns)
   for (let s = 0; s < states.count; s++) {
+    // a leaking adaptor is a state of its own only when oil came after
+    if (states.drySeat[s] === 1) continue
     for (let q = 0; q < grid.columns; q++) {
       const kind = grid.classes[grid.classOf[q]!]!
       const density = dry === null ? 1 : densityThrough(dry, grid.level[q]! - states.loss[s]!, kind.sisterVariance + states.scatter[s]! ** 2)

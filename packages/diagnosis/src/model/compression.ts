@@ -70,6 +70,9 @@ export function wetTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace, k
   return table
 }
 
+/** Part of the chance of a bad seat at the dry reading that is left for faulty cylinders. */
+const DRY_SEAT_LEFT = 0.3
+
 function weighRises(
   rise: NonNullable<GaugeEvidence['rise']>, grid: Grid, kind: EngineClass, seal: { mean: number; sd: number }, knowledge: Knowledge, out: Float64Array, at: number,
 ): void {
@@ -79,10 +82,11 @@ function weighRises(
   const variance = rise.variance + kind.sealedVariance + seal.sd ** 2 + expected.scatter ** 2
   const lowVariance = variance + low.spread ** 2, oddVariance = variance + odd.spread ** 2
   const half = 0.5 / variance, lowHalf = 0.5 / lowVariance, oddHalf = 0.5 / oddVariance
-  const good = (1 - 2 * low.chance - 2 * odd.chance) / Math.sqrt(variance), bad = low.chance / Math.sqrt(lowVariance), any = 2 * odd.chance / Math.sqrt(oddVariance)
+  // of a sound cylinder a bad seat at the dry reading is a state of its own, which makes that reading low as well: less is left here
+  const good = (1 - (1 + DRY_SEAT_LEFT) * low.chance - 2 * odd.chance) / Math.sqrt(variance), bad = low.chance / Math.sqrt(lowVariance), any = 2 * odd.chance / Math.sqrt(oddVariance)
   for (let v = 0; v < grid.rises.length; v++) {
     const gap = rise.log - (expected.mean + grid.rises[v]! * expected.spread + kind.sealed + seal.mean)
     const down = gap - low.shift, up = gap + low.shift
-    out[at + v] = good * expMinus(gap * gap * half) + any * expMinus(gap * gap * oddHalf) + bad * (expMinus(down * down * lowHalf) + expMinus(up * up * lowHalf))
+    out[at + v] = good * expMinus(gap * gap * half) + any * expMinus(gap * gap * oddHalf) + bad * (DRY_SEAT_LEFT * expMinus(down * down * lowHalf) + expMinus(up * up * lowHalf))
   }
 }

@@ -60,6 +60,9 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
+  // a leaking adaptor is told from the mixture of the dry readings unless oil came after it; a repeat that agrees rules it out
+  const seat = wet === null || cylinder.dry.length > 1 || cylinder.dry[0]?.dropped === true ? 0 : 1
+  if (seat === 0) for (let s = 0; s < states.count; s++) if (states.drySeat[s] === 1) weight[s] = 0
   const bound = gaugeBounds(weight, likeliest, dry, wet, space)
   const { leak, leakRow } = before?.cylinder.leakage === cylinder.leakage ? before.likelihood : leakTable(index, cylinder, evidence, bound, space)
   if (leak !== null) {

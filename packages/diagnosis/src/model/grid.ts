@@ -123,9 +123,12 @@ function classShare(cause: Cause, kind: EngineClass): number {
 function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowledge): EngineClass[] {
   const sister = knowledge.noise.sisters.value
   const worn = knowledge.wornEvenly
-  const healthySeal = knowledge.oil.healthySeal.value * evidence.oilWay.rings * knowledge.leakageTest.healthyLeak.value.median * states.girth / states.areaPerLoss
+  // what sisters leak differently they also read differently
+  const healthyLoss = knowledge.leakageTest.healthyLeak.value.median * states.girth / states.areaPerLoss
+  const healthySeal = knowledge.oil.healthySeal.value * evidence.oilWay.rings * healthyLoss
+  const varianceOf = (loss: number, sisters: number): number => sister ** 2 + Math.min(0.15, sisters * loss) ** 2
   const plain = {
-    commonLoss: 0, sisterVariance: sister ** 2, sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
+    commonLoss: 0, sisterVariance: varianceOf(healthyLoss, knowledge.leakageTest.sisters.value), sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
     leakSisters: knowledge.leakageTest.sisters.value,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
@@ -140,7 +143,7 @@ function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowle
     { ...plain, share: 1 / (1 + share) },
     ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
     ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
-      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: worn.sisterSpread.value ** 2, leakSisters: worn.leakSisters.value,
+      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value,
       sealed: healthySeal + evidence.oilWay.rings * worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
   ]

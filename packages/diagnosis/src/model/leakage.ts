@@ -1,4 +1,4 @@
-import { PLACES } from '../knowledge/faults.ts'
+import { PLACES, type Place } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CylinderEvidence, Evidence, LeakageEvidence } from './evidence.ts'
 import { expMinus } from './exponential.ts'
@@ -50,13 +50,17 @@ export function leakSums(
   if (cylinder.leakage.length === 0) return null
   const groups = groupRepeats(cylinder.leakage, knowledge)
   const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears)))
+  const offTop = groups.map((g) => offTopChance(g, knowledge, ears))
+  const before = new Float64Array(grid.leakCount)
   return {
-    atMost: groups.reduce((product, g) => product * (g.percent === null ? 1 : 1 / Math.sqrt(2 * Math.PI * g.noise)), 1),
+    atMost: groups.reduce((product, g) => product * (g.percent === null ? 1 : 1 / Math.sqrt(2 * Math.PI * g.noise) + 1), 1),
     fill(row, out, at) {
       for (let l = 0; l < grid.leakCount; l++) out[at + l] = 1
       groups.forEach((group, g) => {
+        before.set(out.subarray(at, at + grid.leakCount))
         if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, out, at)
         for (const listen of listeners[g]!) listen(row, grid.healthyAreas, out, at)
+        if (offTop[g]! > 0) for (let l = 0; l < grid.leakCount; l++) out[at + l] = out[at + l]! + before[l]! * offTop[g]!
       })
     },
   }
@@ -91,6 +95,16 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
   })
 }
 
+/** Likelihood of a group of readings with the piston off the top, times the chance of that: the same for every state. */
+function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): number {
+  const { chance, from, loudMm2 } = knowledge.leakageTest.offTop.value
+  if (group.percent === null || group.percent < from || group.readings.length > 1) return 0
+  const heard = group.readings[0]!.heard
+  const through = (port: Place): number => PLACES.reduce((product, place) =>
+    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loudMm2 : knowledge.listening.seepage.value), 1)
+  return chance / (100 - from) * (through('intake') + through('exhaust')) / 2
+}
+
 /** Part of the healthy leak past the rings that remains when oil is in. */
 const HEALTHY_WHEN_WET = 0.6
 
@@ -118,6 +132,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
   const { elsewhere, seepage, throughOpenValve } = knowledge.listening
   const noiseFrom = (area: number): number => Math.max(0, Math.min(elsewhere.value.most, elsewhere.value.part * area))
   const levels = PLACES.map((place) => reading.heard[place] ?? -1)
+  const keen = PLACES.map((place) => knowledge.listening.keener.value[place] ?? 1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour
   const other = reading.neighbour
   const openIntake = other !== null && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
@@ -132,7 +147,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       let area = row.at[p]!
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= ears.chance(levels[p]!, area + seepage.value + noiseFrom(total - row.at[p]!))
+      product *= ears.chance(levels[p]!, keen[p]! * area + seepage.value + noiseFrom(total - row.at[p]!))
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!

@@ -48,6 +48,8 @@ export interface StateSpace {
   /** Pairs of faults (second given first), by state: index into `pairs`, or -1. */
   readonly pairs: readonly (readonly [Fault, Fault])[]
   readonly pair: Int16Array
+  /** 1 for what was wrong with the dry reading only, not with the cylinder. */
+  readonly drySeat: Uint8Array
   /** Leak in mm2 for each unit of loss, and girth against a cylinder of the tables' size. */
   readonly areaPerLoss: number
   readonly girth: number
@@ -112,7 +114,7 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
   const shares = FAULTS.map((f) => knowledge.faults[f].value.share)
   const partners = partnersOf(pairs.together.value)
 
-  build.add(SOUND, 0, 0, 1, [], 0)
+  addSound(build, knowledge, girth / areaPerLoss)
   FAULTS.forEach((fault, f) => {
     const traits = knowledge.faults[fault].value
     const { grid, weights } = sizesOf(fault)
@@ -160,6 +162,24 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
   return build.finish(bridgePrior)
 }
 
+/** Sound: as its sisters, leaking a little more in one place, or read low with a leaking adaptor before the oil went in. */
+function addSound(build: ReturnType<typeof builder>, knowledge: Knowledge, lossPerTableLeak: number): void {
+  const { leakageTest, noise } = knowledge
+  let plain = 1
+  for (const [place, sizes] of Object.entries(leakageTest.seepage.value)) {
+    for (const [leak, chance] of sizes) {
+      plain -= chance
+      build.add(SOUND, 0, 0, chance, [{ fault: FAULTS.indexOf(SEEPS_LIKE[place] ?? 'exhaust-valve-leak'), loss: leak * lossPerTableLeak, place: place as Place }], 0)
+    }
+  }
+  build.add(SOUND, 0, 0, plain, [], 0)
+  for (const [loss, chance] of noise.drySeat.value) build.add(SOUND, 0, 0, chance, [{ fault: 0, loss, place: null }], 0, -1, DRY_SEAT)
+}
+
+/** What oil does to the seepage of a sound cylinder it does to this fault. */
+const SEEPS_LIKE: Readonly<Record<string, Fault>> = { crankcase: 'ring-wear' }
+const DRY_SEAT: Showing = { dry: true, wet: false, leakage: false }
+
 /** Where a fault shows now and then its size says little: every other size stands for its neighbours too. */
 function thinned(k: number, weights: Float64Array): number {
   return k % 2 === 0 || !(weights[k]! > 0) ? 0 : 1 + ((weights[k - 1] ?? 0) + (weights[k + 1] ?? 0)) / (2 * weights[k]!)
@@ -194,7 +214,7 @@ function partnersOf(together: ReadonlyArray<readonly [Fault, Fault]>): Map<Fault
 function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispersion: number, oil: OilWay) {
   const own: number[] = [], second: number[] = [], valve: number[] = [], bridgeLevel: number[] = [], weight: number[] = []
   const loss: number[] = [], scatter: number[] = [], sealed: number[] = [], sealedScatter: number[] = []
-  const leakRow: number[] = [], pair: number[] = []
+  const leakRow: number[] = [], pair: number[] = [], drySeat: number[] = []
   const leaks: LeakRow[] = []
   const rows = new Map<string, number>()
   const pairList: Array<readonly [Fault, Fault]> = []
@@ -254,7 +274,7 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
       own.push(ownFault); second.push(secondFault); bridgeLevel.push(level); weight.push(share)
       valve.push(parts.length > 0 ? (parts[0]!.place === null ? -1 : PLACES.indexOf(parts[0]!.place)) : -1)
       loss.push(sum); scatter.push(Math.sqrt(variance)); sealed.push(seal); sealedScatter.push(Math.sqrt(sealVariance))
-      leakRow.push(rowOf(showing.leakage ? parts : [], bridgeLoss)); pair.push(pairAt)
+      leakRow.push(rowOf(showing.leakage ? parts : [], bridgeLoss)); pair.push(pairAt); drySeat.push(showing === DRY_SEAT ? 1 : 0)
     },
     finish(bridgePrior: Float64Array): StateSpace {
       const losses = shareRows(loss, scatter, 0)
@@ -265,7 +285,7 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
         count: own.length, own: Uint8Array.from(own), second: Uint8Array.from(second), valve: Int8Array.from(valve),
         bridgeLevel: Uint8Array.from(bridgeLevel), weight: Float64Array.from(weight), loss: Float64Array.from(loss),
         scatter: Float64Array.from(scatter), sealed: Float64Array.from(sealed), sealedScatter: Float64Array.from(sealedScatter),
-        leakRow: Int32Array.from(leakRow), leaks, plainRowOf: Int32Array.from(leakRow, (r) => plain.of[r]!), plainLeaks: plain.rows, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), areaPerLoss, girth,
+        leakRow: Int32Array.from(leakRow), leaks, plainRowOf: Int32Array.from(leakRow, (r) => plain.of[r]!), plainLeaks: plain.rows, bridgePrior, pairs: pairList, pair: Int16Array.from(pair), drySeat: Uint8Array.from(drySeat), areaPerLoss, girth,
       }
     },
   }
