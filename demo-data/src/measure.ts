@@ -24,11 +24,26 @@ export async function measure(visit: Visit, story: DemoSession, purpose: 'test' 
     ids.push(reading)
     await need(technician.PUT('/v1/sessions/{session}/readings/{reading}', { params: { path: { session: session.id, reading } }, body: { ...body, takenAt: new Date(Math.min(startedAt + step * PACE_MS, Date.now())).toISOString() } }))
   }
-  for (const [step, reading] of story.readings.entries()) await keep({ reading }, step)
+  for (const [step, reading] of story.readings.entries()) {
+    await keep({ reading }, step)
+    if (visit.job.slowly) await modelsWord(visit)
+  }
   if (story.moved) {
     const wrong = story.readings[story.moved.index]!
     await keep({ reading: { ...wrong, cylinder: story.moved.cylinder }, replaces: ids[story.moved.index]!, reason: story.moved.reason }, story.readings.length)
   }
   if (!story.leftOpen) await need(technician.POST('/v1/sessions/{session}/close', { params: { path: { session: session.id } } }))
   return session.id
+}
+
+/** The model's notes follow the readings by themselves; a load that is in a hurry gets one for all of them. Waits at most so long. */
+const WORD_MS = 5000
+const ASK_MS = 200
+
+/** Waits until the last entry of the job's trail is the model's. */
+async function modelsWord({ id, crew }: Visit): Promise<void> {
+  for (const until = Date.now() + WORD_MS; Date.now() < until; await new Promise((resolve) => setTimeout(resolve, ASK_MS))) {
+    const { items } = await need(crew.technician.GET('/v1/jobs/{job}/trail', { params: { path: { job: id }, query: { limit: 200 } } }))
+    if (items.toSorted((a, b) => b.seq - a.seq)[0]?.kind === 'evaluation') return
+  }
 }

@@ -73,6 +73,8 @@ export interface DemoJob {
   readonly bay?: string
   readonly contacts?: readonly { readonly kind: 'call' | 'message' | 'visit' | 'note'; readonly text: string; readonly nextInHours?: number }[]
   readonly sessions?: readonly DemoSession[]
+  /** Read as slowly as at a real engine, so that the trail has the model's word behind each reading. */
+  readonly slowly?: true
   /** What was done with the first suggestion. */
   readonly suggestion?: { readonly decision: 'taken' } | { readonly decision: 'declined'; readonly reason: string; readonly instead?: string }
   readonly nothingFound?: string

@@ -61,7 +61,7 @@ export const MILL_JOBS: readonly DemoJob[] = [
   },
   // Waits for the manager: six cylinders, two neighbours low again.
   {
-    garage: 'mill', vehicle: 'cream-coupe', complaint: 'Down on power since the long climb, water is missing', odometerKm: 76_040, promisedInHours: 50, bay: 'Bay 1', priorWork: { overheated: true },
+    garage: 'mill', vehicle: 'cream-coupe', complaint: 'Down on power since the long climb, water is missing', odometerKm: 76_040, promisedInHours: 50, bay: 'Bay 1', priorWork: { overheated: true }, slowly: true,
     sessions: [
       { hoursAgo: 4, conditions: HOT, gauge: GAUGE, readings: dry([152, 154, 149, 98, 101, 139]) },
       { hoursAgo: 3, conditions: HOT, gauge: GAUGE, tester: TESTER, readings: [leak(4, 38, { neighbour: 3, coolant: 1 }), leak(5, 40, { neighbour: 3 }), leak(3, 74)] },
