@@ -41,7 +41,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
   const { evidence, notWeighed } = gather(twoStroke ? { ...given, readings: [] } : given, twoStroke ? withoutReadings(admission) : admission, knowledge)
   const inference = infer(evidence, knowledge)
   const ranking = options.ranking !== false && !twoStroke
-  const ranked = ranking ? nextTests(given, inference) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
+  const ranked = ranking ? nextTests(given, inference, sizeOf(admission)) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
   const expected = expectedWindow(admission)
   const ask = whatIf(inference)
   const turned = ranking ? turns(given, inference, ask) : undefined

@@ -31,9 +31,14 @@ export const minutes = {
   swapGauge: entry({ once: 3, each: 1.5 }, LIST, 'Another gauge on one cylinder.'),
 } as const
 
-/** When to stop testing. */
+/** What a test is worth, and when to stop testing. */
 export const stopping = {
   settled: entry(0.9, COMMON_PRACTICE, 'A cylinder counts as settled when its leading explanation has this probability.'),
-  leastBitsPerMinute: entry(0.012, FROM_MEMORY, 'Below this yield a test is not worth its time.'),
+  minutesPerBit: entry(20, FROM_MEMORY, 'What one bit is worth beyond the repairs it saves, in minutes of labour: being sure, and able to say why.'),
+  minutesSettled: entry(30, FROM_MEMORY, 'What it is worth, in minutes of labour, that one explanation counts as settled.'),
+  changeOver: entry(1, FROM_MEMORY, 'Minutes to lay one tool down and take up the next, whatever the test.'),
+  comeback: entry(60, FROM_MEMORY, 'Minutes that a fault left in costs when the customer comes back.'),
+  traceSpread: entry(0.06, FROM_MEMORY, 'Scatter of relative compression from a current trace (sd of logarithm).'),
+  traceUsable: entry(0.4, FROM_MEMORY, 'Chance that a current trace can be used.'),
   suggestions: entry(6, COMMON_PRACTICE, 'At most so many suggestions are listed.'),
 } as const

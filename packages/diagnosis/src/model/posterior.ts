@@ -9,7 +9,7 @@ import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
-import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums } from './sums.ts'
+import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums, type Healthy } from './sums.ts'
 import type { Emission, Workspace } from './workspace.ts'
 
 /** A finished inference: everything later rooms need to ask "what if". */
@@ -21,15 +21,18 @@ export interface Inference {
   readonly flags: Flags
   readonly sums: EngineSums
   readonly causes: Float64Array
-  /** Posterior means of the common level (logarithm of Pa) and of the healthy leak area (mm2). */
+  /** Posterior mean of the common level (logarithm of Pa). */
   readonly level: number
-  readonly healthyArea: number
+  /** Posterior means of the healthy leak (mm2) and of what oil gives back to a sound cylinder, in engines not worn and evenly worn. */
+  readonly healthy: readonly [Healthy, Healthy]
   /** Probability of a bridge, for each gasket and neighbouring pair in order. */
   readonly bridges: readonly Float64Array[]
   /** Probability of each own state (0 sound, then faults), by cylinder. */
   readonly own: readonly Float64Array[]
   /** Probability of each state of the space, by cylinder. */
   readonly states: readonly Float64Array[]
+  /** The part of it in which the engine is evenly worn. */
+  readonly worn: readonly Float64Array[]
 }
 
 interface Prepared {
@@ -64,19 +67,21 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   }
   const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
-  const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, aroundOf(sums, i, space), sums.kept, space)))
+  const worn = emissions.map(() => new Float64Array(states.count))
+  const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, aroundOf(sums, i, space), sums.kept, space, worn[i]!), worn[i]!))
   const own = stateProbabilities.map((p) => byOwn(p, states))
-  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities }
+  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
 }
 
 /** Weights as probabilities; what inclusion and exclusion left below zero is none. */
-function normed(weights: Float64Array): Float64Array {
+function normed(weights: Float64Array, part?: Float64Array): Float64Array {
   let sum = 0
   for (let s = 0; s < weights.length; s++) {
     if (!(weights[s]! > 0)) weights[s] = 0
     sum += weights[s]!
   }
   if (sum > 0) for (let s = 0; s < weights.length; s++) weights[s]! /= sum
+  if (sum > 0 && part !== undefined) for (let s = 0; s < part.length; s++) part[s] = Math.min(weights[s]!, Math.max(0, part[s]! / sum))
   return weights
 }
 

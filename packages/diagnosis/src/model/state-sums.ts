@@ -113,18 +113,27 @@ function spread(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: 
 /**
  * Weight of each state of a cylinder: the sum over the kept cells of prior x likelihood x all else. `around` holds what is not this
  * cylinder's own, for each signature: [bridge level * kept cells + cell].
+ *
+ * @param worn takes, if given, the part of each weight that lies in evenly worn engines
  */
-export function weighStates(tables: Tables, scale: number, around: readonly Float64Array[], kept: KeptCells, space: Workspace): Float64Array {
+export function weighStates(tables: Tables, scale: number, around: readonly Float64Array[], kept: KeptCells, space: Workspace, worn?: Float64Array): Float64Array {
   const { grid, grouping, states } = space
   const out = new Float64Array(states.count)
+  const into = grid.families.map((classes) => (worn !== undefined && grid.classes[classes[0]!]!.commonLoss > 0 ? worn : out))
   const scratch = scratchFor(tables.kinds, space)
   for (const group of tables.dry === null ? grouping.unread : grouping.read) {
     if (!anyLive(group, tables.live)) continue
     for (let f = 0; f < grid.families.length; f++) {
-      if (gatherColumns(group, f, tables, space, around[group.signature]!, kept, scratch)) outOf(group, f, tables, space, scratch, out)
+      if (gatherColumns(group, f, tables, space, around[group.signature]!, kept, scratch)) outOf(group, f, tables, space, scratch, into[f]!)
     }
   }
-  for (let s = 0; s < out.length; s++) out[s]! *= scale
+  for (let s = 0; s < out.length; s++) {
+    if (worn !== undefined) {
+      worn[s]! *= scale
+      out[s]! *= scale
+      out[s]! += worn[s]!
+    } else out[s]! *= scale
+  }
   return out
 }
 

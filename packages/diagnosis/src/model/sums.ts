@@ -210,19 +210,34 @@ export function bridgesOf(sums: EngineSums): Float64Array[] {
   return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j)))
 }
 
-/** Posterior means of the common level and of the healthy leak. */
-export function commonMeans({ kept, weights, total }: EngineSums, { grid }: Workspace): { level: number; healthyArea: number } {
-  let level = 0, area = 0
+/** What a sound cylinder of an engine shows: leak area in mm2, and rise by what oil seals. */
+export interface Healthy {
+  readonly area: number
+  readonly sealed: number
+}
+
+/** Posterior means of the common level, and of what is healthy in engines not worn and evenly worn. */
+export function commonMeans({ kept, weights, total }: EngineSums, { grid }: Workspace): { level: number; healthy: [Healthy, Healthy] } {
+  let level = 0
+  const part = [0, 0], area = [0, 0], sealed = [0, 0]
   for (let q = 0; q < grid.columns; q++) {
+    const kind = grid.classes[grid.classOf[q]!]!
+    const worn = kind.commonLoss > 0 ? 1 : 0
     const from = grid.leakFrom[grid.classOf[q]!]!, width = grid.leakTo[grid.classOf[q]!]! - from
     for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) {
       let p = 0
       for (const array of weights) p += array[at]!
       level += p * grid.level[q]!
-      area += p * grid.healthyAreas[from + kept.inner[at]! % width]!
+      part[worn]! += p
+      area[worn]! += p * grid.healthyAreas[from + kept.inner[at]! % width]!
+      sealed[worn]! += p * kind.sealed
     }
   }
-  return { level: level / total, healthyArea: area / total }
+  const mean = (worn: 0 | 1, other: 0 | 1): Healthy => {
+    const of = part[worn]! > 0 ? worn : other
+    return { area: area[of]! / part[of]!, sealed: sealed[of]! / part[of]! }
+  }
+  return { level: level / total, healthy: [mean(0, 1), mean(1, 0)] }
 }
 
 function productOf(arrays: readonly Float64Array[], length: number): Float64Array {

@@ -1,185 +1,148 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
-import { FAULTS } from '../knowledge/faults.ts'
-import type { GROUPS } from '../knowledge/signs.ts'
+import { ignitionOf } from '../model/ignition.ts'
 import type { Inference } from '../model/posterior.ts'
-import { PLACE_INDEX } from '../model/listening.ts'
-import { bitsOfSign, expectedBits } from './information.ts'
-import {
-  OWN_INDEX, byFault, dryOutcomes, leakageOutcomes, repeatOutcomes, wetOutcomes, yesNo, type Outcomes,
-} from './outcomes.ts'
+import { doneTests } from './done.ts'
+import { engineWide } from './engine-wide.ts'
+import { bitsOfSign, both, worthOf, type Outcomes, type Question, type Worth } from './information.ts'
+import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes, slackOutcomes } from './look-outcomes.ts'
+import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes } from './outcomes.ts'
+import { questionsOf } from './questions.ts'
+import type { Stakes } from './stakes.ts'
 
-/** A test that could be done now, with what it is expected to teach and the minutes it takes. */
-export interface Candidate {
-  readonly test: SuggestedTest
-  readonly bits: number
+/** Tests that could be done now, with what they are expected to teach and to save, and the minutes they take. */
+export interface Candidate extends Worth {
+  readonly tests: readonly SuggestedTest[]
   readonly minutes: number
 }
 
-/** Everything that could be done now on this engine, one test at a time. Diesels get no oil. */
-export function candidates(given: Case, inference: Inference): Candidate[] {
-  const done = doneTests(given)
-  const list: Candidate[] = []
-  const { cylinders } = given.engine
-  const petrol = given.engine.fuel === 'petrol'
-  const { minutes } = inference.space.knowledge
-  const bitsOf = (i: number, outcomes: Outcomes | null): number =>
-    outcomes === null ? 0 : expectedBits(inference.states[i]!, inference.space.states, outcomes.table, outcomes.count)
-  const each = (test: Omit<SuggestedTest, 'cylinders'>, i: number, outcomes: Outcomes | null, time: { once: number; each: number }, first = 0): void => {
-    const bits = bitsOf(i, outcomes)
-    if (bits > 1e-4) list.push({ test: { ...test, cylinders: [i + 1] }, bits, minutes: time.once + time.each + first })
-  }
-
-  const unread = numbers(cylinders).filter((i) => !done.has(`dry ${i + 1}`))
-  if (unread.length > 0) {
-    const outcomes = dryOutcomes(inference)
-    const bits = unread.reduce((sum, i) => sum + bitsOf(i, outcomes), 0)
-    list.push({ test: { test: 'compression', cylinders: unread.map((i) => i + 1) }, bits, minutes: unread.length * minutes.dry.value.each })
-  }
-  const unseen = numbers(cylinders).filter((i) => !done.has(`plug ${i + 1}`))
-  if (unseen.length > 0 && petrol) {
-    const outcomes = plugOutcomes(inference)
-    const bits = unseen.reduce((sum, i) => sum + bitsOf(i, outcomes), 0)
-    list.push({ test: { test: 'plug', cylinders: unseen.map((i) => i + 1) }, bits, minutes: unseen.length * minutes.plug.value.each })
-  }
-  const leakage = leakageOutcomes(inference)
-  const wet = petrol ? wetOutcomes(inference) : null
-  for (const i of numbers(cylinders)) {
-    const n = i + 1
-    if (!done.has(`leakage ${n}`)) each({ test: 'leakage' }, i, leakage, minutes.leakage.value)
-    else {
-      if (!done.has(`slack ${n}`)) each({ test: 'leakage', rockersSlack: [n] }, i, slackOutcomes(inference), minutes.slackRocker.value, 5.5)
-      if (!done.has(`retest ${n}`)) each({ test: 'leakage', repeat: true, first: 'run-engine' }, i, runOutcomes(inference), { once: 0, each: 5.5 }, 12)
-      if (!done.has(`bubbles-at-plug-thread ${n}`)) each({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, signOutcomes(inference, 'bubbles-at-plug-thread'), minutes.soap.value)
-      if (!done.has(`bubbles-at-joint ${n}`)) each({ test: 'observation', code: 'bubbles-at-joint' }, i, signOutcomes(inference, 'bubbles-at-joint'), minutes.soap.value)
-    }
-    if (done.has(`dry ${n}`)) {
-      if (wet !== null && !done.has(`wet ${n}`)) each({ test: 'compression', wet: true }, i, wet, minutes.wet.value)
-      // oil in the cylinder spoils a dry repeat
-      if (!done.has(`wet ${n}`) && done.get(`dry ${n}`)! < 2) each({ test: 'compression', repeat: true }, i, repeatOutcomes(inference, i), minutes.dry.value)
-    }
-    if (!done.has(`borescope ${n}`)) each({ test: 'borescope' }, i, borescopeOutcomes(inference), minutes.borescope.value)
-    if (!done.has(`clearance ${n}`)) each({ test: 'clearance' }, i, clearanceOutcomes(inference), minutes.clearance.value)
-    if (!done.has(`valve-lift ${n}`)) each({ test: 'valve-lift' }, i, liftOutcomes(inference), minutes.valveLift.value)
-    if (!done.has(`piston-low-at-top ${n}`)) each({ test: 'observation', code: 'piston-low-at-top' }, i, signOutcomes(inference, 'piston-low-at-top'), minutes.pistonHeight.value)
-  }
-  list.push(...engineWide(given, inference, done))
-  return list
+/** A test on one cylinder before its worth is known. */
+interface Single {
+  readonly cylinder: number
+  readonly test: SuggestedTest
+  readonly outcomes: Outcomes
+  readonly minutes: number
 }
+
+/** Everything that could be done now on this engine: single tests, cheap pairs on one cylinder, rounds over cylinders. Diesels get no oil. */
+export function candidates(given: Case, inference: Inference, stakes: Stakes): Candidate[] {
+  const done = doneTests(given)
+  const questions = questionsOf(inference, stakes)
+  const singles = singlesOf(given, inference, done)
+  const worth = singles.map((single): Candidate & { single: Single } =>
+    ({ single, tests: [single.test], ...worthOf(questions[single.cylinder]!, single.outcomes), minutes: single.minutes }))
+  return [
+    ...worth.map(({ single: _, ...candidate }) => candidate),
+    ...pairs(worth, questions, inference),
+    ...rounds(given, inference, questions, done),
+    ...engineWide(given, inference, questions, done),
+    ...swaps(given, inference, done),
+  ]
+}
+
+/** What a test is worth on one cylinder of a round. */
+type Visited = Worth & { readonly i: number }
 
 const numbers = (count: number): number[] => Array.from({ length: count }, (_, i) => i)
 
-/** What was done, by name and cylinder, with how often. */
-function doneTests(given: Case): Map<string, number> {
-  const done = new Map<string, number>()
-  const mark = (key: string): void => { done.set(key, (done.get(key) ?? 0) + 1) }
-  for (const r of given.readings) {
-    if (r.test === 'compression') mark(r.running || r.snap ? `running ${r.cylinder}` : `${r.wet ? 'wet' : 'dry'} ${r.cylinder}`)
-    else if (r.test === 'leakage') {
-      mark(`leakage ${r.cylinder}`)
-      if (done.get(`leakage ${r.cylinder}`)! > 1) mark(`retest ${r.cylinder}`)
-      if (r.rockersSlack !== undefined) mark(`slack ${r.cylinder}`)
-    } else if (r.test === 'observation') mark(r.cylinder === undefined ? r.code : `${r.code} ${r.cylinder}`)
-    else if ('cylinder' in r) mark(`${r.test} ${r.cylinder}`)
-    else mark(r.test)
+function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, number>): Single[] {
+  const list: Single[] = []
+  const { minutes } = inference.space.knowledge
+  const petrol = given.engine.fuel === 'petrol'
+  const add = (test: Omit<SuggestedTest, 'cylinders'>, i: number, outcomes: Outcomes | null, time: { once: number; each: number }, before = 0): void => {
+    if (outcomes !== null) list.push({ cylinder: i, test: { ...test, cylinders: [i + 1] }, outcomes, minutes: time.once + time.each + before })
   }
-  return done
+  const leakageMinutes = minutes.leakage.value.each
+  const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
+  const slack = slackOutcomes(inference), run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
+  const lift = liftOutcomes(inference), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
+  for (const i of numbers(given.engine.cylinders)) {
+    const n = i + 1
+    if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)
+    else {
+      if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, leakageMinutes)
+      if (!done.has(`retest ${n}`)) add({ test: 'leakage', repeat: true, first: 'run-engine' }, i, run, { once: 0, each: leakageMinutes }, minutes.runAndRetest.value.once)
+      if (!done.has(`bubbles-at-plug-thread ${n}`)) add({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, thread, minutes.soap.value)
+      if (!done.has(`bubbles-at-joint ${n}`)) add({ test: 'observation', code: 'bubbles-at-joint' }, i, joint, minutes.soap.value)
+    }
+    if (done.has(`dry ${n}`)) {
+      if (wet !== null && !done.has(`wet ${n}`)) add({ test: 'compression', wet: true }, i, wet, minutes.wet.value)
+      // oil in the cylinder spoils a dry repeat
+      if (!done.has(`wet ${n}`) && done.get(`dry ${n}`)! < 2) add({ test: 'compression', repeat: true }, i, repeatOutcomes(inference, i), minutes.dry.value)
+    }
+    if (!done.has(`borescope ${n}`)) add({ test: 'borescope' }, i, borescope, minutes.borescope.value)
+    if (!done.has(`clearance ${n}`)) add({ test: 'clearance' }, i, clearance, minutes.clearance.value)
+    if (!done.has(`valve-lift ${n}`)) add({ test: 'valve-lift' }, i, lift, minutes.valveLift.value)
+    if (!done.has(`piston-low-at-top ${n}`)) add({ test: 'observation', code: 'piston-low-at-top' }, i, low, minutes.pistonHeight.value)
+  }
+  return list
 }
 
-function signOutcomes(inference: Inference, code: string): Outcomes {
-  const sign = inference.space.knowledge.cylinderSigns[code]!.value
-  return byFault(inference, [sign.sound, ...FAULTS.map((f) => Math.max(sign.sound, sign.faults[f] ?? 0))].map((p) => [p, 1 - p]))
-}
+/** Dearest test that is done in one go with another. */
+const CHEAP_MINUTES = 6
+/** So many of the best cheap tests are tried in pairs. */
+const IN_PAIRS = 3
 
-function plugOutcomes(inference: Inference): Outcomes {
-  const { appearance, ignition } = inference.space.knowledge.plugs
-  const prior = inference.space.knowledge.ignition.prior.value
-  const looks = Object.keys(appearance.value.sound)
-  return byFault(inference, [appearance.value.sound, ...FAULTS.map((f) => appearance.value.faults[f] ?? appearance.value.sound)].map((chances) =>
-    looks.map((look) => (1 - prior) * chances[look]! + prior * ignition.value[look]!)))
-}
-
-function borescopeOutcomes(inference: Inference): Outcomes {
-  const { sound, faults } = inference.space.knowledge.borescope
-  const sights = Object.keys(sound.value)
-  // what leads the picture: the first of the sights, or nothing
-  return byFault(inference, [{}, ...FAULTS.map((f) => faults.value[f] ?? {})].map((there: Readonly<Record<string, number>>) => {
-    let rest = 1
-    const chances = sights.map((sight) => {
-      const p = Math.max(sound.value[sight]!, there[sight] ?? 0)
-      const out = rest * p
-      rest -= out
-      return out
-    })
-    return [...chances, rest]
+/** The best cheap tests of the cylinder in question, two and two: exactly what both teach together. */
+function pairs(singles: readonly (Candidate & { readonly single: Single })[], questions: readonly Question[], inference: Inference): Candidate[] {
+  const cheap = singles.filter((c) => c.minutes <= CHEAP_MINUTES).sort((a, b) => scoreOf(b, inference) - scoreOf(a, inference))
+  const cylinder = cheap[0]?.single.cylinder
+  if (cylinder === undefined) return []
+  const best = cheap.filter((c) => c.single.cylinder === cylinder).slice(0, IN_PAIRS)
+  return best.flatMap((a, i) => best.slice(i + 1).filter((b) => b.single.test.test !== a.single.test.test).map((b) => {
+    // oil last: it would spoil the others
+    const [first, second] = a.single.test.wet === true ? [b.single, a.single] : [a.single, b.single]
+    return { tests: [first.test, second.test], ...worthOf(questions[cylinder]!, both(first.outcomes, second.outcomes)), minutes: a.minutes + b.minutes }
   }))
 }
 
-function clearanceOutcomes(inference: Inference): Outcomes {
-  const { states, knowledge } = inference.space
-  const { tightFound, looseFound } = knowledge.valveTrain
-  return {
-    count: 4,
-    table: (s, out) => {
-      const tightHere = states.own[s] === OWN_INDEX['clearance-tight'] || states.second[s] === OWN_INDEX['clearance-tight']
-      const place = states.valve[s]!
-      const exhaust = tightHere && place === PLACE_INDEX.exhaust ? tightFound.value.fault : tightFound.value.sound
-      const intake = tightHere && place === PLACE_INDEX.intake ? tightFound.value.fault : tightFound.value.sound
-      const loose = states.own[s] === OWN_INDEX['valve-not-opening'] ? looseFound.value.fault : 2 * looseFound.value.sound
-      out[0] = exhaust
-      out[1] = (1 - exhaust) * intake
-      out[2] = (1 - exhaust) * (1 - intake) * loose
-      out[3] = (1 - exhaust) * (1 - intake) * (1 - loose)
-    },
-  }
+/** What a candidate is worth for each minute, the change of tools included. */
+export function scoreOf({ bits, saved, settles, minutes }: Candidate, { space }: Inference): number {
+  const { minutesPerBit, minutesSettled, changeOver } = space.knowledge.stopping
+  return (saved + minutesPerBit.value * bits + minutesSettled.value * settles) / (minutes + changeOver.value)
 }
 
-function liftOutcomes(inference: Inference): Outcomes {
-  const { states, knowledge } = inference.space
-  const { fault, sound } = knowledge.valveTrain.liftLow.value
-  return yesNo((s) => (states.own[s] === OWN_INDEX['valve-not-opening'] ? fault : 2 * sound))
-}
-
-/** Slack rockers: the leak goes when a valve was held open, stays when the seat leaks. */
-function slackOutcomes(inference: Inference): Outcomes {
-  const { states } = inference.space
-  return yesNo((s) => {
-    const row = states.leaks[states.leakRow[s]!]!
-    return row.total > 0 && row.stopsWithSlackRockers > 0.5 * row.total ? 0.92 : 0.04
-  })
-}
-
-/** After a run: what sticks may come free. */
-function runOutcomes(inference: Inference): Outcomes {
-  const passes: Readonly<Record<string, number>> = { 'valve-sticking': 0.6, 'ring-broken-or-stuck': 0.2, 'fuel-wash': 0.5, 'carbon-build-up': 0.15 }
-  return byFault(inference, [0.02, ...FAULTS.map((f) => passes[f] ?? 0.03)].map((p) => [p, 1 - p]))
-}
-
-/** Tests that speak of any cylinder: the question is whether its group of faults is anywhere in the engine. */
-function engineWide(given: Case, inference: Inference, done: Map<string, number>): Candidate[] {
-  const { knowledge } = inference.space
-  const { minutes } = knowledge
-  const somewhere = (group: (typeof GROUPS)[number]): number =>
-    1 - inference.own.reduce((none, own) => none * (1 - knowledge.groups[group].value.reduce((sum, f) => sum + own[OWN_INDEX[f]]!, 0)), 1)
+/** Tests that go from cylinder to cylinder: as many of them as pay best together. */
+function rounds(given: Case, inference: Inference, questions: readonly Question[], done: ReadonlyMap<string, number>): Candidate[] {
+  const { minutes } = inference.space.knowledge
+  const all = numbers(given.engine.cylinders)
   const list: Candidate[] = []
-  const add = (test: SuggestedTest, thing: number, withThing: number, without: number, time: number): void => {
-    const bits = bitsOfSign(thing, withThing, without)
-    if (bits > 1e-4) list.push({ test, bits, minutes: time })
+  const each = (name: string, outcomes: Outcomes): Visited[] =>
+    all.filter((i) => !done.has(`${name} ${i + 1}`)).map((i) => ({ i, ...worthOf(questions[i]!, outcomes) }))
+  const round = (items: readonly Visited[], test: Omit<SuggestedTest, 'cylinders'>, time: { once: number; each: number }, named = true): void => {
+    if (items.length === 0) return
+    const sum = (of: keyof Worth): number => items.reduce((total, item) => total + item[of], 0)
+    const cylinders = items.map(({ i }) => i + 1).sort((a, b) => a - b)
+    list.push({ tests: [{ ...test, ...(named ? { cylinders } : {}) }], bits: sum('bits'), saved: sum('saved'), settles: Math.min(1, sum('settles')), minutes: time.once + items.length * time.each })
   }
-  const coolant = given.engine.cooling === 'air' ? 0 : somewhere('coolant')
-  const oily = 1 - (1 - somewhere('oil')) * (1 - inference.causes[3]!)
-  const sign = (code: string) => knowledge.engineSigns[code]!.value
-  if (coolant > 0) {
-    const gas = sign('coolant-gas'), lost = sign('cooling-pressure'), white = sign('smoke-white')
-    if (!done.has('coolant-gas')) add({ test: 'coolant-gas' }, coolant, gas.groups.coolant!, gas.alone, minutes.coolantGas.value.once)
-    if (!done.has('cooling-pressure')) add({ test: 'cooling-pressure' }, coolant, lost.groups.coolant!, lost.alone, minutes.coolingPressure.value.once)
-    if (!done.has('smoke-white')) add({ test: 'observation', code: 'smoke-white' }, coolant, white.groups.coolant!, white.alone, minutes.smoke.value.once)
+  const dry = each('dry', dryOutcomes(inference))
+  round(dry, { test: 'compression' }, minutes.dry.value)
+  if (given.engine.fuel === 'petrol') {
+    const plugs = each('plug', plugOutcomes(inference)).sort((a, b) => b.bits - a.bits)
+    for (let count = 1; count <= plugs.length; count++) round(plugs.slice(0, count), { test: 'plug' }, minutes.plug.value)
   }
-  const breather = sign('breather-smoke'), use = sign('oil-use-high')
-  if (!done.has('breather-smoke')) add({ test: 'observation', code: 'breather-smoke' }, oily, breather.groups.oil!, breather.alone, minutes.breather.value.once)
-  if (!done.has('oil-use-high')) add({ test: 'observation', code: 'oil-use-high' }, oily, use.groups.oil!, use.alone, minutes.askOil.value.once)
-  if (!done.has('vacuum') && given.engine.fuel === 'petrol') {
-    const valve = somewhere('valve')
-    add({ test: 'vacuum' }, valve, knowledge.vacuum.valve.value['regular-drop'], knowledge.vacuum.nothing.value['regular-drop'], minutes.vacuum.value.once)
+  if (dry.length > 1) round(each('weak-by-hand', signOutcomes(inference, 'weak-by-hand')), { test: 'observation', code: 'weak-by-hand' }, { once: minutes.byHand.value.once, each: 0 })
+  if (all.length >= 3) {
+    const running = each('running', runningOutcomes(inference))
+    if (running.length === all.length) round(running, { test: 'compression', running: true }, minutes.running.value)
   }
+  if (all.length >= 2 && !done.has('power-balance 1')) round(each('power-balance', balanceOutcomes(inference)), { test: 'power-balance' }, { once: minutes.powerBalance.value.once, each: 0 }, false)
+  if (all.length >= 2 && !done.has('cranking-current')) round(each('cranking-current', currentOutcomes(inference)), { test: 'cranking-current' }, { once: minutes.current.value.once, each: 0 }, false)
   return list
+}
+
+/** From this probability of an ignition fault on it is worth a swap. */
+const LEAST_IGNITION = 0.15
+
+/** Swapping plug and lead, where running signs may come from ignition: it saves no mechanical repair by itself, but settles that question. */
+function swaps(given: Case, inference: Inference, done: ReadonlyMap<string, number>): Candidate[] {
+  const { minutes, ignition } = inference.space.knowledge
+  if (given.engine.fuel !== 'petrol') return []
+  return numbers(given.engine.cylinders).flatMap((i): Candidate[] => {
+    const p = done.has(`better-with-other-plug-and-lead ${i + 1}`) ? null : ignitionOf(inference, i)
+    if (p === null || p < LEAST_IGNITION) return []
+    return [{
+      tests: [{ test: 'observation', code: 'better-with-other-plug-and-lead', cylinders: [i + 1] }],
+      bits: bitsOfSign(p, ignition.swapHelps.value, ignition.swapHelpsAnyway.value), saved: 0, settles: 0, minutes: minutes.swapPlugAndLead.value.each,
+    }]
+  })
 }

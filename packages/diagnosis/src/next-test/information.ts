@@ -1,50 +1,131 @@
-import { OWN_COUNT, type StateSpace } from '../model/states.ts'
+import { type StateSpace } from '../model/states.ts'
+import { BRIDGED, LABELS, leastCost, type Stakes } from './stakes.ts'
 
-/** Label of a state as far as a decision goes: own fault, or a bridge, which counts as an explanation of its own. */
-export function labelOf(states: StateSpace, s: number): number {
-  return states.bridgeLevel[s]! > 0 && states.own[s] === 0 ? OWN_COUNT : states.own[s]!
+/** What is believed of one cylinder: the states that have any probability, apart for engines not worn (0) and evenly worn (1). */
+export interface Belief {
+  readonly state: Int32Array
+  readonly worn: Uint8Array
+  readonly label: Uint8Array
+  readonly probability: Float64Array
 }
 
-export const LABEL_COUNT = OWN_COUNT + 1
+/** States with less probability than this teach nothing that counts. */
+const LEAST = 1e-5
 
-/** Chance of each outcome for a state: writes `outcomes` numbers that sum to one into `out`. */
-export type OutcomeTable = (s: number, out: Float64Array) => void
+/** Lists what is believed of a cylinder. */
+export function beliefOf(states: StateSpace, probabilities: Float64Array, wornPart: Float64Array): Belief {
+  const state: number[] = [], worn: number[] = [], probability: number[] = []
+  for (let s = 0; s < states.count; s++) {
+    const parts = [probabilities[s]! - wornPart[s]!, wornPart[s]!]
+    parts.forEach((p, w) => {
+      if (p < LEAST) return
+      state.push(s); worn.push(w); probability.push(p)
+    })
+  }
+  return {
+    state: Int32Array.from(state), worn: Uint8Array.from(worn), probability: Float64Array.from(probability),
+    label: Uint8Array.from(state, (s) => (states.bridgeLevel[s]! > 0 && states.own[s] === 0 ? BRIDGED : states.own[s]!)),
+  }
+}
 
-/** What a test is expected to teach. */
-export interface Yield {
+/** Chance of each outcome of a test for a state, in an engine not worn (0) or evenly worn (1): writes numbers that sum to one into `out`. */
+export type OutcomeTable = (s: number, worn: number, out: Float64Array) => void
+
+/** A test's outcomes on one cylinder. */
+export interface Outcomes {
+  readonly count: number
+  readonly table: OutcomeTable
+}
+
+/** What a test is expected to teach: bits, minutes of repair that it is expected to save, and the chance that it settles the engine. */
+export interface Worth {
   readonly bits: number
+  readonly saved: number
+  readonly settles: number
+}
+
+/** What a test of one cylinder is measured against. */
+export interface Question {
+  readonly belief: Belief
+  readonly stakes: Stakes
+  /** Least probability that each other cylinder is sound and no gasket leaks: without it "nothing wrong" cannot be settled here. */
+  readonly othersSound: number
+  /** Of engines not evenly worn, the part with another cause common to all cylinders. */
+  readonly otherCause: number
+  /** Probability from which an explanation counts as settled; null when one is already. */
+  readonly settledAt: number | null
 }
 
 /**
- * Expected information (bits) of a test with `count` outcomes about the label of one cylinder: H(outcome) - H(outcome | label),
- * summed exactly over all states and outcomes.
+ * Expected worth of a test about one cylinder, summed exactly over states and outcomes. Bits: what the outcome says of its label and of even
+ * wear of the engine together, H(outcome) - H(outcome | label, wear). Saved: expected cost of the best decision now less that after the outcome.
  */
-export function expectedBits(probabilities: Float64Array, states: StateSpace, table: OutcomeTable, count: number): number {
-  const joint = new Float64Array(LABEL_COUNT * count)
-  const outcome = new Float64Array(count)
+export function worthOf(question: Question, { count, table }: Outcomes): Worth {
+  const { belief, otherCause } = question
+  const joint = new Float64Array(WEARS * LABELS * count)
   const out = new Float64Array(count)
-  const labels = new Float64Array(LABEL_COUNT)
-  for (let s = 0; s < states.count; s++) {
-    const p = probabilities[s]!
-    if (p < 1e-6) continue
-    table(s, out)
-    const label = labelOf(states, s)
-    labels[label]! += p
-    for (let o = 0; o < count; o++) {
-      joint[label * count + o]! += p * out[o]!
-      outcome[o]! += p * out[o]!
+  for (let i = 0; i < belief.state.length; i++) {
+    table(belief.state[i]!, belief.worn[i]!, out)
+    const at = belief.worn[i]! * LABELS + belief.label[i]!
+    const p = belief.probability[i]!
+    for (let o = 0; o < count; o++) joint[o * WEARS * LABELS + at]! += p * out[o]!
+  }
+  // causes other than wear change no outcome here: their part goes with the rest
+  for (let o = 0; o < count; o++) {
+    for (let label = 0; label < LABELS; label++) {
+      const at = o * WEARS * LABELS + label
+      joint[at + 2 * LABELS] = joint[at]! * otherCause
+      joint[at]! *= 1 - otherCause
     }
   }
-  let bits = 0
-  for (let o = 0; o < count; o++) bits -= plogp(outcome[o]!)
-  for (let l = 0; l < LABEL_COUNT; l++) {
-    if (labels[l]! === 0) continue
-    for (let o = 0; o < count; o++) {
-      const p = joint[l * count + o]!
-      if (p > 0) bits += p * Math.log2(p / labels[l]!)
+  return worthOfJoint(joint, question)
+}
+
+/** Nothing common to all cylinders, even wear, another cause. */
+export const WEARS = 3
+
+/** The same from the joint probabilities of outcome, wear and label: [(outcome * WEARS + wear) * LABELS + label]. */
+export function worthOfJoint(joint: Float64Array, { stakes, othersSound, settledAt }: Question): Worth {
+  const wide = WEARS * LABELS
+  const count = joint.length / wide
+  const before = new Float64Array(wide), labels = new Float64Array(LABELS)
+  let bits = 0, after = 0, settles = 0
+  for (let o = 0; o < count; o++) {
+    let outcome = 0, none = 0
+    for (let k = 0; k < wide; k++) {
+      const p = joint[o * wide + k]!
+      before[k]! += p
+      outcome += p
+      bits += plogp(p)
+      if (k < LABELS) none += p
     }
+    if (outcome <= 0) continue
+    bits -= plogp(outcome)
+    let leading = 0
+    for (let label = 0; label < LABELS; label++) {
+      labels[label] = 0
+      for (let wear = 0; wear < WEARS; wear++) labels[label]! += joint[o * wide + wear * LABELS + label]!
+      if (label > 0 && labels[label]! > leading) leading = labels[label]!
+    }
+    after += leastCost(stakes, labels, 0)
+    if (settledAt !== null && (leading >= settledAt * outcome || Math.min(labels[0]!, none, othersSound * outcome) >= settledAt * outcome)) settles += outcome
   }
-  return Math.max(0, bits)
+  for (let k = 0; k < wide; k++) bits -= plogp(before[k]!)
+  for (let label = 0; label < LABELS; label++) labels[label] = before[label]! + before[LABELS + label]! + before[2 * LABELS + label]!
+  return { bits: Math.max(0, bits), saved: Math.max(0, leastCost(stakes, labels, 0) - after), settles }
+}
+
+/** Two tests of one cylinder done one after the other: all pairs of outcomes, which its state makes independent. */
+export function both(a: Outcomes, b: Outcomes): Outcomes {
+  const first = new Float64Array(a.count), second = new Float64Array(b.count)
+  return {
+    count: a.count * b.count,
+    table: (s, worn, out) => {
+      a.table(s, worn, first)
+      b.table(s, worn, second)
+      for (let i = 0; i < a.count; i++) for (let j = 0; j < b.count; j++) out[i * b.count + j] = first[i]! * second[j]!
+    },
+  }
 }
 
 /** Information of a yes-or-no sign about a yes-or-no question: chance of the thing, of the sign with and without it. */

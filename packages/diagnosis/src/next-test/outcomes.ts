@@ -1,13 +1,7 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
 import type { Inference } from '../model/posterior.ts'
-import type { OutcomeTable } from './information.ts'
+import type { Outcomes } from './information.ts'
 import { normalBelow } from '../rules/normal.ts'
-
-/** A test's outcomes on one cylinder as a table over states. */
-export interface Outcomes {
-  readonly count: number
-  readonly table: OutcomeTable
-}
 
 /** Edges of the percentage at the reference tester between outcomes of a leakage test. */
 const PERCENT_EDGES = [7, 12, 18, 26, 40, 65]
@@ -16,19 +10,19 @@ const PERCENT_EDGES = [7, 12, 18, 26, 40, 65]
 export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: number; at: Float64Array; stopsWithSlackRockers: number; sealedByOil: number }) => number = (r) => r.total): Outcomes {
   const { space } = inference
   const { states, knowledge, ears } = space
-  const healthy = inference.healthyArea
   const bands = PERCENT_EDGES.length + 1
   const spots = PLACES.length + 1
   const count = bands * spots
   const memo = new Map<number, Float64Array>()
-  const compute = (rowIndex: number): Float64Array => {
+  const compute = (rowIndex: number, worn: number): Float64Array => {
+    const healthy = inference.healthy[worn]!.area
     const row = states.leaks[rowIndex]!
     const left = areaLeft(row)
     const part = row.total > 0 ? left / row.total : 1
     const total = left + healthy
     const percent = inference.evidence.percentAtReference(total)
     const slope = inference.evidence.percentAtReference(total * 1.1) - percent
-    const sdLog = Math.hypot(0.6 * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
+    const sdLog = Math.hypot(knowledge.leakageTest.sisters.value * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
     const sd = Math.hypot(knowledge.leakageTest.percentNoise.value, slope / 0.0953 * sdLog)
     const heard = PLACES.map((place, p) => {
       const area = row.at[p]! * part + (place === 'crankcase' ? healthy : 0) + knowledge.listening.seepage.value + Math.min(knowledge.listening.elsewhere.value.most, knowledge.listening.elsewhere.value.part * (left - row.at[p]! * part))
@@ -53,10 +47,10 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
   }
   return {
     count,
-    table: (s, out) => {
-      const row = states.leakRow[s]!
+    table: (s, worn, out) => {
+      const row = 2 * states.leakRow[s]! + worn
       let known = memo.get(row)
-      if (known === undefined) memo.set(row, (known = compute(row)))
+      if (known === undefined) memo.set(row, (known = compute(states.leakRow[s]!, worn)))
       out.set(known)
     },
   }
@@ -68,20 +62,24 @@ export function wetOutcomes(inference: Inference): Outcomes {
   const { states, knowledge } = inference.space
   return {
     count: edges.length + 1,
-    table: (s, out) => {
+    table: (s, worn, out) => {
       const sd = Math.hypot(0.035, knowledge.oil.noise.value, states.sealedScatter[s]!)
-      bandsOf(edges, states.sealed[s]!, sd, out)
+      bandsOf(edges, states.sealed[s]! + inference.healthy[worn]!.sealed - inference.healthy[0].sealed, sd, out)
     },
   }
 }
 
+/** Edges of lost pressure (natural logarithm) between outcomes. */
+const LOSS_EDGES = [-0.06, 0.05, 0.09, 0.14, 0.22, 0.35, 0.55, 0.9, 1.5]
+/** Part of the loss that running compression shows. */
+const RUNNING_PART = 0.4
+
 /** Dry pressure against its sisters, in ten bands of lost pressure. */
 export function dryOutcomes(inference: Inference): Outcomes {
-  const edges = [-0.06, 0.05, 0.09, 0.14, 0.22, 0.35, 0.55, 0.9, 1.5]
   const { states, knowledge } = inference.space
   return {
-    count: edges.length + 1,
-    table: (s, out) => bandsOf(edges, states.loss[s]!, Math.hypot(knowledge.noise.sisters.value, 0.015, states.scatter[s]!), out),
+    count: LOSS_EDGES.length + 1,
+    table: (s, _worn, out) => bandsOf(LOSS_EDGES, states.loss[s]!, Math.hypot(knowledge.noise.sisters.value, 0.015, states.scatter[s]!), out),
   }
 }
 
@@ -94,7 +92,7 @@ export function repeatOutcomes(inference: Inference, cylinder: number): Outcomes
   const read = dry[1]!
   return {
     count: 3,
-    table: (s, out) => {
+    table: (s, _worn, out) => {
       const expected = level - states.loss[s]!
       const variance = knowledge.noise.sisters.value ** 2 + states.scatter[s]! ** 2
       let good = 0, all = 0
@@ -114,13 +112,56 @@ export function repeatOutcomes(inference: Inference, cylinder: number): Outcomes
   }
 }
 
+/** Cranking current against the sisters: as dry pressure, with the scatter of the trace. */
+export function currentOutcomes(inference: Inference): Outcomes {
+  const { states, knowledge } = inference.space
+  const { traceSpread, traceUsable } = knowledge.stopping
+  const bands = LOSS_EDGES.length + 1
+  return {
+    count: bands + 1,
+    table: (s, _worn, out) => {
+      bandsOf(LOSS_EDGES, states.loss[s]!, Math.hypot(traceSpread.value, knowledge.noise.sisters.value, states.scatter[s]!), out)
+      for (let b = 0; b < bands; b++) out[b]! *= traceUsable.value
+      out[bands] = 1 - traceUsable.value
+    },
+  }
+}
+
+/** Running compression against the sisters: a leak costs less when the engine turns fast. */
+export function runningOutcomes(inference: Inference): Outcomes {
+  const { states, knowledge } = inference.space
+  return {
+    count: LOSS_EDGES.length + 1,
+    table: (s, _worn, out) => {
+      const scatter = RUNNING_PART * states.scatter[s]! + 0.2 * states.loss[s]!
+      bandsOf(LOSS_EDGES, RUNNING_PART * states.loss[s]!, Math.hypot(0.03, knowledge.noise.sisters.value, scatter), out)
+    },
+  }
+}
+
+/** Power balance: speed falls not at all, little, or as with the sisters. An ignition fault imitates a dead cylinder. */
+export function balanceOutcomes(inference: Inference): Outcomes {
+  const { states, knowledge } = inference.space
+  const { prior, deadDrop, dropSpread } = knowledge.ignition
+  const ill = new Float64Array(3), well = new Float64Array(3)
+  return {
+    count: 3,
+    table: (s, _worn, out) => {
+      const pull = Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      bandsOf([0.35, 0.75], pull, Math.hypot(dropSpread.value, 0.3 * (1 - pull)), well)
+      bandsOf([0.35, 0.75], deadDrop.value, 1.5 * dropSpread.value, ill)
+      for (let o = 0; o < 3; o++) out[o] = (1 - prior.value) * well[o]! + prior.value * ill[o]!
+    },
+  }
+}
+
 /** Outcomes that depend on the own fault alone: chances by fault index (0 sound). */
 export function byFault(inference: Inference, chances: readonly (readonly number[])[]): Outcomes {
   const { states } = inference.space
   const count = chances[0]!.length
   return {
     count,
-    table: (s, out) => {
+    table: (s, _worn, out) => {
       const first = chances[states.own[s]!]!
       const second = states.second[s] === 0 ? first : chances[states.second[s]!]!
       for (let o = 0; o < count; o++) out[o] = (first[o]! + second[o]!) / 2
@@ -130,7 +171,7 @@ export function byFault(inference: Inference, chances: readonly (readonly number
 
 /** Yes or no, with a chance that may depend on everything about the state. */
 export function yesNo(chance: (s: number) => number): Outcomes {
-  return { count: 2, table: (s, out) => { out[0] = chance(s); out[1] = 1 - out[0] } }
+  return { count: 2, table: (s, _worn, out) => { out[0] = chance(s); out[1] = 1 - out[0] } }
 }
 
 /** Index of a fault in labels and own states. */

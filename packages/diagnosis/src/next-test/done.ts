@@ -1,0 +1,18 @@
+import type { Case } from '@evenbore/contract'
+
+/** What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. */
+export function doneTests(given: Case): Map<string, number> {
+  const done = new Map<string, number>()
+  const mark = (key: string): void => { done.set(key, (done.get(key) ?? 0) + 1) }
+  for (const r of given.readings) {
+    if (r.test === 'compression') mark(r.running || r.snap ? `running ${r.cylinder}` : `${r.wet ? 'wet' : 'dry'} ${r.cylinder}`)
+    else if (r.test === 'leakage') {
+      mark(`leakage ${r.cylinder}`)
+      if (done.get(`leakage ${r.cylinder}`)! > 1) mark(`retest ${r.cylinder}`)
+      if (r.rockersSlack !== undefined) mark(`slack ${r.cylinder}`)
+    } else if (r.test === 'observation') mark(r.cylinder === undefined ? r.code : `${r.code} ${r.cylinder}`)
+    else if ('cylinder' in r) mark(`${r.test} ${r.cylinder}`)
+    else mark(r.test)
+  }
+  return done
+}

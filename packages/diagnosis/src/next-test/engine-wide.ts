@@ -1,0 +1,144 @@
+import type { Case, SuggestedTest } from '@evenbore/contract'
+import { CAUSES, type Cause } from '../knowledge/causes.ts'
+import { GROUPS, type Group } from '../knowledge/signs.ts'
+import { noisyOr, signatures } from '../model/flags.ts'
+import type { Inference } from '../model/posterior.ts'
+import type { Candidate } from './candidates.ts'
+import { WEARS, worthOfJoint, type Question, type Worth } from './information.ts'
+import { LABELS } from './stakes.ts'
+
+/** Chance of each outcome for the groups of faults that are somewhere in the engine (bits), under a cause. */
+type PatternChances = (pattern: number, cause: Cause) => readonly number[]
+
+/**
+ * Tests that speak of any cylinder. What one outcome says of each cylinder is summed exactly over the groups that the others bring in;
+ * cylinders are taken one by one, so the sum of their worth is the least that the test teaches.
+ */
+export function engineWide(given: Case, inference: Inference, questions: readonly Question[], done: ReadonlyMap<string, number>): Candidate[] {
+  const { knowledge } = inference.space
+  const { minutes } = knowledge
+  const groups = groupsOf(inference, questions)
+  const list: Candidate[] = []
+  const add = (test: SuggestedTest, time: number, asked: readonly Group[], chances: PatternChances): void => {
+    const worth = worthOverall(inference, questions, groups, asked, chances)
+    list.push({ tests: [test], ...worth, minutes: time })
+  }
+  const addSign = (code: string, test: SuggestedTest, time: number): void => {
+    if (done.has(code)) return
+    const sign = knowledge.engineSigns[code]!.value
+    const asked = GROUPS.filter((group) => (sign.groups[group] ?? 0) > 0)
+    add(test, time, asked, (pattern, cause) => {
+      const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...asked.map((group) => ((pattern & bitOf(group)) !== 0 ? sign.groups[group]! : 0))])
+      return [shown, 1 - shown]
+    })
+  }
+  const observation = (code: SuggestedTest['code']): SuggestedTest => ({ test: 'observation', ...(code === undefined ? {} : { code }) })
+  if (given.engine.cooling !== 'air') {
+    addSign('coolant-gas', { test: 'coolant-gas' }, minutes.coolantGas.value.once)
+    addSign('cooling-pressure', { test: 'cooling-pressure' }, minutes.coolingPressure.value.once)
+    addSign('smoke-white', observation('smoke-white'), minutes.smoke.value.once)
+    addSign('water-in-oil', observation('water-in-oil'), minutes.oilAndWater.value.once / 2)
+  }
+  addSign('breather-smoke', observation('breather-smoke'), minutes.breather.value.once)
+  addSign('smoke-blue-throttle', observation('smoke-blue-throttle'), minutes.smoke.value.once)
+  addSign('oil-use-high', observation('oil-use-high'), minutes.askOil.value.once)
+  if (!done.has('vacuum') && given.engine.fuel === 'petrol') {
+    const patterns = Object.keys(knowledge.vacuum.nothing.value) as (keyof typeof knowledge.vacuum.nothing.value)[]
+    add({ test: 'vacuum' }, minutes.vacuum.value.once, ['valve', 'sticking'], (pattern, cause) => {
+      const kind = (pattern & bitOf('valve')) !== 0 ? 'valve' : (pattern & bitOf('sticking')) !== 0 ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
+      return patterns.map((p) => knowledge.vacuum[kind].value[p])
+    })
+  }
+  return list
+}
+
+const bitOf = (group: Group): number => 1 << GROUPS.indexOf(group)
+
+/** By cylinder, wear and label: probability of each pattern of groups: [cylinder][(worn * LABELS + label) * patterns + pattern]. */
+type Groups = readonly Float64Array[]
+const PATTERNS = 1 << GROUPS.length
+
+function groupsOf(inference: Inference, questions: readonly Question[]): Groups {
+  const bits = signatures(inference.space.states, inference.space.knowledge)
+  return questions.map(({ belief: { state, worn, label, probability } }) => {
+    const out = new Float64Array(2 * LABELS * PATTERNS)
+    for (let i = 0; i < state.length; i++) out[(worn[i]! * LABELS + label[i]!) * PATTERNS + bits[state[i]!]!]! += probability[i]!
+    return out
+  })
+}
+
+function worthOverall(inference: Inference, questions: readonly Question[], groups: Groups, asked: readonly Group[], chances: PatternChances): Worth {
+  const mask = asked.reduce((bits, group) => bits | bitOf(group), 0)
+  const table = WEAR_CAUSES.map((causes) => {
+    const weights = causes.map((cause) => inference.causes[CAUSES.indexOf(cause)]! + 1e-12)
+    const sum = weights.reduce((total, w) => total + w, 0)
+    return Array.from({ length: PATTERNS }, (_, pattern) => {
+      const lists = causes.map((cause) => chances(pattern, cause))
+      return lists[0]!.map((_x, o) => lists.reduce((total, list, c) => total + list[o]! * weights[c]! / sum, 0))
+    })
+  })
+  const count = table[0]![0]!.length
+  // patterns of each cylinder given wear, and of the others together by union
+  const given = groups.map((joint) => [0, 1].map((worn) => patternsOf(joint, worn, mask)))
+  let bits = 0, saved = 0, settles = 0
+  questions.forEach((question, i) => {
+    const others = [0, 1].map((worn) => given.reduce((union, each, j) => (j === i ? union : unite(union, each[worn]!)), none()))
+    const joint = new Float64Array(count * WEARS * LABELS)
+    for (let wear = 0; wear < WEARS; wear++) {
+      const worn = wear === 1 ? 1 : 0
+      const part = wear === 1 ? 1 : wear === 0 ? 1 - question.otherCause : question.otherCause
+      for (let label = 0; label < LABELS; label++) {
+        for (let own = 0; own < PATTERNS; own++) {
+          const p = part * groups[i]![(worn * LABELS + label) * PATTERNS + own]!
+          if (p < 1e-7) continue
+          for (let rest = 0; rest < PATTERNS; rest++) {
+            const q = others[worn]![rest]!
+            if (q === 0) continue
+            const outcome = table[wear]![(own & mask) | rest]!
+            for (let o = 0; o < count; o++) joint[o * WEARS * LABELS + wear * LABELS + label]! += p * q * outcome[o]!
+          }
+        }
+      }
+    }
+    const worth = worthOfJoint(joint, question)
+    bits = Math.max(bits, worth.bits)
+    saved += worth.saved
+    settles = Math.max(settles, worth.settles)
+  })
+  return { bits, saved, settles }
+}
+
+/** The causes behind each kind of wear. */
+const WEAR_CAUSES: readonly (readonly Cause[])[] = [['none'], ['worn-evenly'], CAUSES.filter((cause) => cause !== 'none' && cause !== 'worn-evenly')]
+
+function none(): Float64Array {
+  const out = new Float64Array(PATTERNS)
+  out[0] = 1
+  return out
+}
+
+/** Distribution of a cylinder's pattern of groups in question, given wear. */
+function patternsOf(joint: Float64Array, worn: number, mask: number): Float64Array {
+  const out = new Float64Array(PATTERNS)
+  let sum = 0
+  for (let label = 0; label < LABELS; label++) {
+    for (let pattern = 0; pattern < PATTERNS; pattern++) {
+      const p = joint[(worn * LABELS + label) * PATTERNS + pattern]!
+      out[pattern & mask]! += p
+      sum += p
+    }
+  }
+  if (sum <= 0) return none()
+  for (let pattern = 0; pattern < PATTERNS; pattern++) out[pattern]! /= sum
+  return out
+}
+
+function unite(a: Float64Array, b: Float64Array): Float64Array {
+  const out = new Float64Array(PATTERNS)
+  for (let i = 0; i < PATTERNS; i++) {
+    if (a[i] === 0) continue
+    for (let j = 0; j < PATTERNS; j++) out[i | j]! += a[i]! * b[j]!
+  }
+  return out
+}
+

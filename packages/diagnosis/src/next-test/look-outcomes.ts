@@ -1,0 +1,83 @@
+import { FAULTS } from '../knowledge/faults.ts'
+import { PLACE_INDEX } from '../model/listening.ts'
+import type { Inference } from '../model/posterior.ts'
+import type { Outcomes } from './information.ts'
+import { OWN_INDEX, byFault, yesNo } from './outcomes.ts'
+
+/** Noted or not: a sign of one cylinder. */
+export function signOutcomes(inference: Inference, code: string): Outcomes {
+  const sign = inference.space.knowledge.cylinderSigns[code]!.value
+  if (sign.withLoss !== undefined) {
+    const { halfAt, most } = sign.withLoss
+    const { loss } = inference.space.states
+    return yesNo((s) => sign.sound + (most - sign.sound) / (1 + Math.exp(-(loss[s]! - halfAt) / (0.3 * halfAt))))
+  }
+  return byFault(inference, [sign.sound, ...FAULTS.map((f) => Math.max(sign.sound, sign.faults[f] ?? 0))].map((p) => [p, 1 - p]))
+}
+
+/** The plug's appearance; ignition and mixture colour plugs too. */
+export function plugOutcomes(inference: Inference): Outcomes {
+  const { appearance, ignition } = inference.space.knowledge.plugs
+  const prior = inference.space.knowledge.ignition.prior.value
+  const looks = Object.keys(appearance.value.sound)
+  return byFault(inference, [appearance.value.sound, ...FAULTS.map((f) => appearance.value.faults[f] ?? appearance.value.sound)].map((chances) =>
+    looks.map((look) => (1 - prior) * chances[look]! + prior * ignition.value[look]!)))
+}
+
+/** What leads the picture of the borescope: the first of the sights, or nothing. */
+export function borescopeOutcomes(inference: Inference): Outcomes {
+  const { sound, faults } = inference.space.knowledge.borescope
+  const sights = Object.keys(sound.value)
+  return byFault(inference, [{}, ...FAULTS.map((f) => faults.value[f] ?? {})].map((there: Readonly<Record<string, number>>) => {
+    let rest = 1
+    const chances = sights.map((sight) => {
+      const p = Math.max(sound.value[sight]!, there[sight] ?? 0)
+      const out = rest * p
+      rest -= out
+      return out
+    })
+    return [...chances, rest]
+  }))
+}
+
+/** Clearances of both valves: exhaust tight, intake tight, one loose, right. */
+export function clearanceOutcomes(inference: Inference): Outcomes {
+  const { states, knowledge } = inference.space
+  const { tightFound, looseFound } = knowledge.valveTrain
+  return {
+    count: 4,
+    table: (s, _worn, out) => {
+      const tightHere = states.own[s] === OWN_INDEX['clearance-tight'] || states.second[s] === OWN_INDEX['clearance-tight']
+      const place = states.valve[s]!
+      const exhaust = tightHere && place === PLACE_INDEX.exhaust ? tightFound.value.fault : tightFound.value.sound
+      const intake = tightHere && place === PLACE_INDEX.intake ? tightFound.value.fault : tightFound.value.sound
+      const loose = states.own[s] === OWN_INDEX['valve-not-opening'] ? looseFound.value.fault : 2 * looseFound.value.sound
+      out[0] = exhaust
+      out[1] = (1 - exhaust) * intake
+      out[2] = (1 - exhaust) * (1 - intake) * loose
+      out[3] = (1 - exhaust) * (1 - intake) * (1 - loose)
+    },
+  }
+}
+
+/** A valve that lifts less than its sisters by more than allowed. */
+export function liftOutcomes(inference: Inference): Outcomes {
+  const { states, knowledge } = inference.space
+  const { fault, sound } = knowledge.valveTrain.liftLow.value
+  return yesNo((s) => (states.own[s] === OWN_INDEX['valve-not-opening'] ? fault : 2 * sound))
+}
+
+/** Slack rockers: the leak goes when a valve was held open, stays when the seat leaks. */
+export function slackOutcomes(inference: Inference): Outcomes {
+  const { states } = inference.space
+  return yesNo((s) => {
+    const row = states.leaks[states.leakRow[s]!]!
+    return row.total > 0 && row.stopsWithSlackRockers > 0.5 * row.total ? 0.92 : 0.04
+  })
+}
+
+/** After a run: what sticks may come free. */
+export function runOutcomes(inference: Inference): Outcomes {
+  const passes: Readonly<Record<string, number>> = { 'valve-sticking': 0.6, 'ring-broken-or-stuck': 0.2, 'fuel-wash': 0.5, 'carbon-build-up': 0.15 }
+  return byFault(inference, [0.02, ...FAULTS.map((f) => passes[f] ?? 0.03)].map((p) => [p, 1 - p]))
+}

@@ -1,0 +1,22 @@
+import { CAUSES } from '../knowledge/causes.ts'
+import type { Inference } from '../model/posterior.ts'
+import { beliefOf, type Question } from './information.ts'
+import type { Stakes } from './stakes.ts'
+
+/** What is to be learned of each cylinder. */
+export function questionsOf(inference: Inference, stakes: Stakes): Question[] {
+  const { own, bridges, causes, states, worn, space } = inference
+  const settled = space.knowledge.stopping.settled.value
+  const none = causes[CAUSES.indexOf('none')]!, even = causes[CAUSES.indexOf('worn-evenly')]!
+  const tight = bridges.reduce((least, list) => list.reduce((low, p) => Math.min(low, 1 - p), least), 1)
+  const leading = Math.max(
+    ...own.map((p) => p.slice(1).reduce((most, x) => Math.max(most, x), 0)), 1 - tight, ...causes.filter((_, e) => CAUSES[e] !== 'none'),
+    Math.min(none, tight, ...own.map((p) => p[0]!)),
+  )
+  return own.map((_, i) => ({
+    belief: beliefOf(space.states, states[i]!, worn[i]!), stakes,
+    othersSound: own.reduce((least, p, j) => (j === i ? least : Math.min(least, p[0]!)), tight),
+    otherCause: even >= 1 ? 0 : Math.min(1, Math.max(0, (1 - none - even) / (1 - even))),
+    settledAt: leading >= settled ? null : settled,
+  }))
+}
