@@ -35,6 +35,13 @@ export function tabulatePercent(evidence: Evidence): PercentCurve {
   return curve
 }
 
+/** Percentage for a leak area in mm2, from the table. */
+export function percentOf({ percent }: PercentCurve, areaMm2: number): number {
+  const x = CURVE_POINTS * areaMm2 / (areaMm2 + HALF)
+  const i = x >= CURVE_POINTS ? CURVE_POINTS - 1 : Math.floor(x)
+  return percent[i]! + (percent[i + 1]! - percent[i]!) * (x - i)
+}
+
 /** Leakage readings of a cylinder, ready for the sum over states. */
 export interface LeakSums {
   /** Fills `out` (by healthy leak) with the likelihood of all leakage readings for a state. */

@@ -1,4 +1,6 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
+import { percentOf } from '../model/leakage.ts'
+import { PLACE_INDEX } from '../model/listening.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
 import { normalBelow } from '../rules/normal.ts'
@@ -14,26 +16,29 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
   const spots = PLACES.length + 1
   const count = bands * spots
   const memo = new Map<number, Float64Array>()
+  const heard = new Float64Array(PLACES.length), spot = new Float64Array(spots)
+  const elsewhere = knowledge.listening.elsewhere.value
   const compute = (rowIndex: number, worn: number): Float64Array => {
     const healthy = inference.healthy[worn]!.area
     const row = states.leaks[rowIndex]!
     const left = areaLeft(row)
     const part = row.total > 0 ? left / row.total : 1
     const total = left + healthy
-    const percent = inference.evidence.percentAtReference(total)
-    const slope = inference.evidence.percentAtReference(total * 1.1) - percent
+    const percent = percentOf(space.curve, total)
+    const slope = percentOf(space.curve, total * 1.1) - percent
     const sdLog = Math.hypot(knowledge.leakageTest.sisters.value * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
     const sd = Math.hypot(knowledge.leakageTest.percentNoise.value, slope / 0.0953 * sdLog)
-    const heard = PLACES.map((place, p) => {
-      const area = row.at[p]! * part + (place === 'crankcase' ? healthy : 0) + knowledge.listening.seepage.value + Math.min(knowledge.listening.elsewhere.value.most, knowledge.listening.elsewhere.value.part * (left - row.at[p]! * part))
-      return ears.chance(2, area) + ears.chance(3, area)
-    })
-    const spot = new Float64Array(spots)
+    // chance that a place is heard clearly or louder, alone: the others are not
+    let quiet = 1
+    for (let p = 0; p < PLACES.length; p++) {
+      const own = row.at[p]! * part
+      const area = own + (p === PLACE_INDEX.crankcase ? healthy : 0) + knowledge.listening.seepage.value + Math.min(elsewhere.most, elsewhere.part * (left - own))
+      heard[p] = ears.chance(2, area) + ears.chance(3, area)
+      quiet *= 1 - heard[p]!
+    }
     let sum = 0
-    for (let p = 0; p <= PLACES.length; p++) {
-      let chance = p < PLACES.length ? heard[p]! : 1
-      heard.forEach((h, q) => { if (q !== p) chance *= 1 - h })
-      spot[p] = chance + 0.002
+    for (let p = 0; p < spots; p++) {
+      spot[p] = (p < PLACES.length ? quiet * heard[p]! / Math.max(1e-9, 1 - heard[p]!) : quiet) + 0.002
       sum += spot[p]!
     }
     const out = new Float64Array(count)
