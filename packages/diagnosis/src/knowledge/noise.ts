@@ -28,7 +28,7 @@ export const leakageTest = {
   } as Readonly<Partial<Record<Place, ReadonlyArray<readonly [number, number]>>>>, 'from memory; 10 to 20 percent lost is usable: common practice, no source',
   'Sound cylinders that leak a little more than their sisters, in the same place whichever test looks: leak (mm2 on 400 cm3) and chance.'),
   areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),
-  anythingElse: entry(0.05, FROM_MEMORY, 'Chance that the reading says nothing: piston off the top, hose leaking.'),
+  anythingElse: entry(0.02, FROM_MEMORY, 'Chance that the reading says nothing: hose leaking, wrong cylinder, misread.'),
 } as const
 
 /** Oil in the cylinder. */
