@@ -72,7 +72,7 @@ export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
     'Worn lobe, bent pushrod, collapsed tappet: an intake that hardly opens starves the cylinder and nothing leaks; a lobe worn to a tenth still fills, and an exhaust that never opens reads normal.'),
   'clearance-tight': entry(traits(0.075, 1.6, 0.8, { exhaust: 0.65, intake: 0.35 }, { stopsWithSlackRockers: 0.95 }),
     COMMON_PRACTICE, 'No clearance, a valve held off its seat: leaks like a burnt valve until the rocker is slackened.'),
-  'carbon-build-up': entry(traits(0.03, 0.09, 0.5, {}, { leaks: false, sign: -1 }), COMMON_PRACTICE,
+  'carbon-build-up': entry(traits(0.04, 0.14, 0.6, {}, { leaks: false, sign: -1 }), COMMON_PRACTICE,
     'Carbon on crown and chamber: the reading is higher than its sisters.'),
   'fuel-wash': entry(traits(0.045, 1.2, 0.5, { crankcase: 1 }, { sealedByOil: { mean: 0.78, spread: 0.15 } }),
     FROM_MEMORY, 'Fuel has washed the oil film off the bore: leaks past sound rings, oil brings nearly all of it back.'),

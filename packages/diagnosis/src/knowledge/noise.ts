@@ -9,8 +9,8 @@ export const noise = {
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
   seatedBadly: entry({ chance: 0.015, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
   drySeat: entry([[0.12, 0.003], [0.25, 0.003], [0.45, 0.002]] as ReadonlyArray<readonly [number, number]>, 'from memory: errors of a badly seated adaptor go downward only', 'The adaptor leaked at the dry reading and not at the wet one: loss (logarithm) and chance. The same mistake makes the dry reading low and the rise high.'),
-  dropped: entry({ tight: 0.15, shift: 0.3, spread: 0.25 }, 'from memory: a leaking adaptor only takes away', 'A reading that did not hold for ten seconds: now and then right all the same, mostly low by about a quarter, so it bounds from below only.'),
-  anythingElse: entry({ chance: 0.006, spread: 0.7 }, FROM_MEMORY, 'Wrong cylinder noted, misread, not released: the reading says little.'),
+  dropped: entry({ tight: 0.3, shift: 0.3, spread: 0.25 }, 'from memory: a leaking adaptor only takes away', 'A reading that did not hold for ten seconds: now and then right all the same, mostly low by about a quarter, so it bounds from below only.'),
+  anythingElse: entry({ chance: 0.006, shift: 0.35, spread: 0.5 }, 'from memory: what goes wrong with a gauge mostly takes away', 'Wrong cylinder noted, misread, a valve core that leaks: the reading says little, and is low rather than high.'),
   crankingLossPerLeak: entry(92.6, ROUGH_CALCULATION, 'Loss of logarithmic pressure for each mm2 of leak per cm3 of displacement at 200 rpm (0.86 mm2 costs 18 percent on 400 cm3).'),
   unknownDisplacementCm3: entry(420, FROM_MEMORY, 'Displacement of one cylinder when bore and stroke are not known.'),
   belowFirstMark: entry({ below: 0.8, spread: 1 }, FROM_MEMORY, 'A reading of nothing says "below the first mark": how far below the smallest error, as logarithm.'),
@@ -24,11 +24,11 @@ export const leakageTest = {
   percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
   offTop: entry({ chance: 0.008, from: 88, loudMm2: 20 }, 'common practice, no source: loud at one port and over 90 percent lost while compression is normal', 'The piston was off the top: a valve stood open, nearly all is lost, loud at intake or exhaust. Chance, least percent, leak heard.'),
   seepage: entry({
-    crankcase: [[0.14, 0.06], [0.28, 0.03], [0.46, 0.01]], exhaust: [[0.14, 0.02], [0.28, 0.008]], intake: [[0.14, 0.02], [0.28, 0.008]],
+    crankcase: [[0.14, 0.07], [0.28, 0.025]], exhaust: [[0.14, 0.02], [0.28, 0.006]], intake: [[0.14, 0.02], [0.28, 0.006]],
   } as Readonly<Partial<Record<Place, ReadonlyArray<readonly [number, number]>>>>, 'from memory; 10 to 20 percent lost is usable: common practice, no source',
   'Sound cylinders that leak a little more than their sisters, in the same place whichever test looks: leak (mm2 on 400 cm3) and chance.'),
   areaDispersion: entry(0.2, FROM_MEMORY, 'Discharge and piston position change the apparent leak (sd of logarithm).'),
-  anythingElse: entry(0.02, FROM_MEMORY, 'Chance that the reading says nothing: hose leaking, wrong cylinder, misread.'),
+  anythingElse: entry(0.01, FROM_MEMORY, 'Chance that the reading says nothing: hose leaking, wrong cylinder, misread.'),
 } as const
 
 /** Oil in the cylinder. */

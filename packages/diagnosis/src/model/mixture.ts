@@ -17,7 +17,7 @@ function oneReading(logPa: number, variance: number, dropped: boolean, knowledge
   return Float64Array.of(
     1 - low.chance - odd.chance, logPa, variance,
     low.chance, logPa + low.shift, variance + low.spread ** 2,
-    odd.chance, logPa, variance + odd.spread ** 2,
+    odd.chance, logPa + odd.shift, variance + odd.spread ** 2,
   )
 }
 
