@@ -44,6 +44,8 @@ export const RULES = {
   // a photo may show more than the engine: it stays in its garage, and no outside app gets it
   'read photos': { callers: [...STAFF, 'tablet'], elsewhere: 'not found' },
   'attach photos': { callers: [...BENCH, 'tablet'], elsewhere: 'not found' },
+  // a sheet holds what those of the garage may read anyway: job, quote, readings
+  'read papers': { callers: [...STAFF, 'tablet'], elsewhere: 'not found' },
   // "quote: draft / send to the manager": a tablet drafts only
   'read quotes': { callers: [...STAFF, 'tablet'], elsewhere: 'not found' },
   'draft quotes': { callers: [...BENCH, 'tablet'], elsewhere: 'not found' },

@@ -3466,6 +3466,174 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/jobs/{job}/test-record.pdf": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The test record on paper: readings, conditions, and what they say
+         * @description PDF, A4. Language: `language`, else Accept-Language, else that of the caller. Unit of pressure: the caller’s, else the garage’s.
+         */
+        get: {
+            parameters: {
+                query?: {
+                    language?: "en" | "de" | "es";
+                };
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    job: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description the document */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/pdf": string;
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs/{job}/quote.pdf": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The newest version of the quote on paper, for the customer
+         * @description PDF, A4. Language: `language`, else Accept-Language, else that of the caller. Unit of pressure: the caller’s, else the garage’s.
+         */
+        get: {
+            parameters: {
+                query?: {
+                    language?: "en" | "de" | "es";
+                };
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    job: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description the document */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/pdf": string;
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs/{job}/release.pdf": {
+        parameters: {
+            query?: never;
+            header?: Record<string, string | undefined>;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The release sheet: what was found and done, what the retest showed, what is promised
+         * @description PDF, A4. Language: `language`, else Accept-Language, else that of the caller. Unit of pressure: the caller’s, else the garage’s.
+         */
+        get: {
+            parameters: {
+                query?: {
+                    language?: "en" | "de" | "es";
+                };
+                header?: Record<string, string | undefined>;
+                path: {
+                    /**
+                     * @description identifier, a UUID
+                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
+                     */
+                    job: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description the document */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/pdf": string;
+                    };
+                };
+                /** @description A problem */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/problem+json": components["schemas"]["Problem"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/export": {
         parameters: {
             query?: never;

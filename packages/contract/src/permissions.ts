@@ -56,6 +56,7 @@ export const PERMISSIONS = {
   'readings.write': { roles: BENCH, tablet: 'garage', scope: 'readings:write', namedApp: true },
   'photos.read': { roles: STAFF, tablet: 'garage' },
   'photos.write': { roles: BENCH, tablet: 'garage' },
+  'papers.read': { roles: STAFF, tablet: 'garage' },
   'suggestions.decide': { roles: BENCH, tablet: 'garage' },
   'findings.write': { roles: BENCH, tablet: 'garage' },
   'retests.decide': { roles: BENCH, tablet: 'garage' },

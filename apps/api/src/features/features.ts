@@ -6,6 +6,7 @@ import { eventRoutes } from './events/routes.ts'
 import { exchangeRoutes } from './exchange/routes.ts'
 import { garageRoutes } from './garages/routes.ts'
 import { jobRoutes } from './jobs/routes.ts'
+import { paperRoutes } from './papers/routes.ts'
 import { peopleRoutes } from './people/routes.ts'
 import { photoRoutes } from './photos/routes.ts'
 import { quoteRoutes } from './quotes/routes.ts'
@@ -18,5 +19,5 @@ import { vehicleRoutes } from './vehicles/routes.ts'
 
 /** Every feature of the service; `app.ts` says what a feature looks like. One line each. */
 export const features: readonly Routes[] = [
-  eventRoutes, sessionRoutes, photoRoutes, evaluationRoutes, trailRoutes, quoteRoutes, repairRoutes, retestRoutes, reportRoutes, exchangeRoutes, garageRoutes, peopleRoutes, customerRoutes, vehicleRoutes, engineRoutes, jobRoutes,
+  eventRoutes, sessionRoutes, photoRoutes, evaluationRoutes, trailRoutes, quoteRoutes, repairRoutes, retestRoutes, reportRoutes, paperRoutes, exchangeRoutes, garageRoutes, peopleRoutes, customerRoutes, vehicleRoutes, engineRoutes, jobRoutes,
 ]

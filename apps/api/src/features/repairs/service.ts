@@ -9,6 +9,7 @@ import { oweRelease } from '../retests/service.ts'
 import { appendTrail } from '../trail/service.ts'
 import { finishRow, insertRepair, readNames, readRepairs, readVersionAt, repairUnderWay, type RepairRow } from './store.ts'
 
+export { listFindings } from './findings.ts'
 export { believedIn, type Found } from './belief.ts'
 
 /** Repairs of a job, the earliest first. */

@@ -8,6 +8,7 @@ import { demandJob } from '../jobs/service.ts'
 import { retestsOfGarage, retestsOfJob } from './store.ts'
 import { toRetest } from './wire.ts'
 
+export { readComparison } from './comparison.ts'
 export { oweRelease } from './owed.ts'
 
 export type RetestsQuery = { readonly due?: 'true' | 'false'; readonly after?: string; readonly limit: number }
