@@ -62,7 +62,7 @@ async function materialOf(database: Database, actor: Actor, id: string, kind: Sh
 /** What the model makes of the job; null where it will not say anything of such a case. */
 async function opinionOf(database: Database, actor: Actor, job: string): Promise<Evaluation | null> {
   try {
-    return (await evaluateJob(database, actor, job, false)).evaluation
+    return (await evaluateJob(database, actor, job, true)).evaluation
   } catch (error) {
     if (error instanceof ProblemError && (error.code === 'invalid-case' || error.code === 'invalid-request')) return null
     throw error

@@ -1,4 +1,4 @@
-import type { Evaluation, Session, StoredReading } from '@evenbore/contract'
+import type { CautionCode, EnteredReading, Evaluation, Session, StoredReading } from '@evenbore/contract'
 import type { Material } from './material.ts'
 import type { Here } from './reader.ts'
 import { conditionWords, readingWords } from './reading-words.ts'
@@ -35,7 +35,7 @@ function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Sessio
     sheet.bars(dry.map(({ cylinder, pa, figure }) => ({ name: tests.cylinder(cylinder), part: pa / highest, figure })))
   }
   // A caution stands before what it is about: the readings below and the work they lead to.
-  for (const { code } of evaluation.cautions) sheet.caution(ui.caution, cautions[code])
+  for (const { code } of evaluation.cautions.filter((caution) => belongs(caution.code, sessions))) sheet.caution(ui.caution, cautions[code])
   if (evaluation.objections.length > 0) {
     sheet.heading(diagnosis.objections)
     sheet.list(evaluation.objections.map(({ says, do: toDo }) => `${says} ${toDo}`))
@@ -52,6 +52,19 @@ function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Sessio
     sheet.heading(diagnosis.because)
     sheet.list(reasons.map(({ says }) => says))
   }
+}
+
+/** Cautions of one kind of test; the others hold for whoever cranks the engine. The evaluation also names those of tests still to come. */
+const OF_TESTS: Partial<Readonly<Record<CautionCode, readonly EnteredReading['test'][]>>> = {
+  'compressed-air': ['leakage'], 'running-engine': ['power-balance', 'vacuum', 'coolant-gas'], 'high-tension': ['power-balance'], 'coolant-cap': ['coolant-gas', 'cooling-pressure'],
+  borescope: ['borescope'], 'current-clamp': ['cranking-current'],
+}
+
+/** Does a caution belong to what this sheet records? */
+function belongs(code: CautionCode, sessions: readonly Session[]): boolean {
+  const readings = sessions.flatMap((session) => session.readings.flatMap(({ reading }) => reading ?? []))
+  if (code === 'wet-test-oil') return readings.some((reading) => reading.test === 'compression' && reading.wet)
+  return OF_TESTS[code]?.some((test) => readings.some((reading) => reading.test === test)) ?? true
 }
 
 /** The verdict in two sentences, from the evaluation's numbers. */

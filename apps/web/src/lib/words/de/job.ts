@@ -34,6 +34,7 @@ export const job: Words['job'] = {
   print: 'Auf Papier',
   sheets: { 'test-record': 'Messprotokoll', quote: 'Angebot', release: 'Freigabeblatt', 'key-tag': 'Schlüsselanhänger' },
   printNow: 'Drucken',
+  savePdf: 'Als PDF speichern',
 
   suggestionDo: 'So machen',
   suggestionOther: 'Etwas anderes…',

@@ -33,6 +33,7 @@ export const job = {
   print: 'On paper',
   sheets: { 'test-record': 'Test record', quote: 'Quote', release: 'Release sheet', 'key-tag': 'Key tag' },
   printNow: 'Print',
+  savePdf: 'Save as PDF',
 
   suggestionDo: 'Do this',
   suggestionOther: 'Something else…',

@@ -34,6 +34,7 @@ export const job: Words['job'] = {
   print: 'En papel',
   sheets: { 'test-record': 'Hoja de medición', quote: 'Presupuesto', release: 'Hoja de salida', 'key-tag': 'Etiqueta de llave' },
   printNow: 'Imprimir',
+  savePdf: 'Guardar como PDF',
 
   suggestionDo: 'Hacer esto',
   suggestionOther: 'Otra cosa…',
