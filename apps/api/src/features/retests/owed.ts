@@ -1,7 +1,7 @@
 import type { Action, Actor, NewRetest, NewRetestDate, Retest } from '@evenbore/contract'
 import { personOf } from '../../access/actors.ts'
 import { demand } from '../../access/door.ts'
-import type { Database, Transaction } from '../../platform/database/database.ts'
+import type { Transaction } from '../../platform/database/database.ts'
 import { emit } from '../../platform/live/outbox.ts'
 import { badField, problem } from '../../platform/problems/problem.ts'
 import { demandJob } from '../jobs/service.ts'
