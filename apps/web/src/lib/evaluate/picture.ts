@@ -63,5 +63,5 @@ export function planOf(cylinders: readonly number[], dry: ReadonlyMap<number, Co
 
 /** Pairs whose gasket is suspected more than not. */
 export function bridgesOf(evaluation: Evaluation | undefined, reader: Reader): { cylinders: readonly [number, number]; word: string }[] {
-  return (evaluation?.neighbours ?? []).filter(({ probability }) => probability >= 0.5).map(({ cylinders }) => ({ cylinders, word: `${reader.words.diagnosis.faults['gasket-between'] ?? ''}?` }))
+  return (evaluation?.neighbours ?? []).filter(({ probability }) => probability >= 0.5).map(({ cylinders }) => ({ cylinders, word: reader.words.diagnosis.gasketAsked }))
 }

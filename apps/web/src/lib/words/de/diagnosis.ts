@@ -1,6 +1,7 @@
 import type { Words } from '../en.ts'
 
 export const diagnosis: Words['diagnosis'] = {
+  gasketAsked: 'Dichtung?',
   faults: {
     'exhaust-valve-leak': 'Auslassventil undicht',
     'intake-valve-leak': 'Einlassventil undicht',
@@ -22,8 +23,8 @@ export const diagnosis: Words['diagnosis'] = {
   },
   causes: { 'throttle-closed': 'Drossel war zu', 'slow-cranking': 'zu langsam durchgedreht', 'valve-timing': 'Steuerzeiten verstellt', 'worn-evenly': 'gleichmäßig verschlissen', 'gauge-error': 'Manometer zeigt falsch', none: 'nichts Gemeinsames' },
   rules: {
-    'own-spread-percent': 'der eigenen Streuung des Motors',
-    'own-spread-pressure': 'der eigenen Streuung des Motors',
+    'own-spread-percent': 'eigene Streuung des Motors',
+    'own-spread-pressure': 'eigene Streuung des Motors',
     'one-tenth': 'ein Zehntel unter dem höchsten',
     'three-quarters': 'drei Viertel des höchsten',
     'fifth-below-mean': 'ein Fünftel unter dem Mittel',

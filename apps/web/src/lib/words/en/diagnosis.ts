@@ -1,5 +1,6 @@
 /** Words for what the model says: faults, causes, rules, operations, and the verdict sentence. Codes are the contract's closed lists. */
 export const diagnosis = {
+  gasketAsked: 'gasket?',
   faults: {
     'exhaust-valve-leak': 'exhaust valve leaks',
     'intake-valve-leak': 'intake valve leaks',

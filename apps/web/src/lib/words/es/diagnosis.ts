@@ -1,6 +1,7 @@
 import type { Words } from '../en.ts'
 
 export const diagnosis: Words['diagnosis'] = {
+  gasketAsked: '¿junta?',
   faults: {
     'exhaust-valve-leak': 'válvula de escape pierde',
     'intake-valve-leak': 'válvula de admisión pierde',
