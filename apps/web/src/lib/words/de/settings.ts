@@ -103,4 +103,6 @@ export const settings: Words['settings'] = {
   basis: 'Woher die Werte stammen',
 
   empty: 'Noch keine.',
+  auditNouns: { person: 'Person', app: 'Fremdes Programm', tablet: 'Tablet', owner: 'Inhaber', garage: 'Werkstatt', bay: 'Arbeitsplatz', gauge: 'Messgerät', catalogue: 'Katalog', item: 'Katalog', family: 'Motorfamilie', deputy: 'Vertretung', customer: 'Kunde' },
+  auditVerbs: { ended: 'beendet', made: 'angelegt', edited: 'geändert', revoked: 'widerrufen', erased: 'gelöscht', retired: 'ausgemustert', closed: 'geschlossen', 'secret-renewed': 'Geheimnis erneuert', 'code-renewed': 'Code erneuert', 'back-in': 'wieder hereingekommen', named: 'benannt' },
 }

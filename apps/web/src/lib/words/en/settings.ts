@@ -114,4 +114,6 @@ export const settings = {
   basis: 'Where the values come from',
 
   empty: 'None yet.',
+  auditNouns: { person: 'Person', app: 'Outside app', tablet: 'Tablet', owner: 'Owner', garage: 'Garage', bay: 'Bay', gauge: 'Instrument', catalogue: 'Catalogue', item: 'Catalogue', family: 'Engine family', deputy: 'Deputy', customer: 'Customer' } as Readonly<Record<string, string>>,
+  auditVerbs: { ended: 'ended', made: 'made', edited: 'changed', revoked: 'revoked', erased: 'erased', retired: 'retired', closed: 'closed', 'secret-renewed': 'secret renewed', 'code-renewed': 'code renewed', 'back-in': 'came back in', named: 'named' } as Readonly<Record<string, string>>,
 }

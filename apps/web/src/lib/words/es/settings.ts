@@ -103,4 +103,6 @@ export const settings: Words['settings'] = {
   basis: 'De dónde vienen los valores',
 
   empty: 'Ninguno todavía.',
+  auditNouns: { person: 'Persona', app: 'Programa externo', tablet: 'Tableta', owner: 'Dueño', garage: 'Taller', bay: 'Puesto', gauge: 'Instrumento', catalogue: 'Catálogo', item: 'Catálogo', family: 'Familia de motor', deputy: 'Suplencia', customer: 'Cliente' },
+  auditVerbs: { ended: 'terminado', made: 'creado', edited: 'cambiado', revoked: 'revocado', erased: 'borrado', retired: 'retirado', closed: 'cerrado', 'secret-renewed': 'secreto renovado', 'code-renewed': 'código renovado', 'back-in': 'volvió a entrar', named: 'nombrado' },
 }
