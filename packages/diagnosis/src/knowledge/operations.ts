@@ -9,18 +9,22 @@ export interface Operation {
   /** `engine`: time grows with banks and cylinders; `cylinder`: for each cylinder worked on; `flat`: always the same. */
   readonly grows: 'engine' | 'cylinder' | 'flat'
   readonly look?: boolean
+  /** For a look: chance that it shows the fault for what it is; a borescope shows what its own table says. */
+  readonly shows?: Readonly<Partial<Record<Fault | 'gasket-between', number>>>
 }
 
-function operation(
-  low: number, high: number, grows: Operation['grows'], cures: Operation['cures'], look = false,
-): Entry<Operation> {
-  return entry({ hours: [low, high], cures, grows, ...(look ? { look } : {}) }, FROM_MEMORY, '')
+function operation(low: number, high: number, grows: Operation['grows'], cures: Operation['cures']): Entry<Operation> {
+  return entry({ hours: [low, high], cures, grows }, FROM_MEMORY, '')
+}
+
+function look(low: number, high: number, grows: Operation['grows'], shows?: Operation['shows']): Entry<Operation> {
+  return entry({ hours: [low, high], cures: {}, grows, look: true, ...(shows === undefined ? {} : { shows }) }, FROM_MEMORY, '')
 }
 
 /** Repairs with hours (simple iron overhead-valve four) and what they cure. */
 export const operations: Readonly<Record<string, Entry<Operation>>> = {
-  'look-borescope': operation(0.1, 0.2, 'cylinder', {}, true),
-  'look-head-off': operation(5, 9, 'engine', {}, true),
+  'look-borescope': look(0.1, 0.2, 'cylinder'),
+  'look-head-off': look(5, 9, 'engine', { 'exhaust-valve-leak': 0.95, 'intake-valve-leak': 0.95, 'ring-wear': 0.6, 'ring-broken-or-stuck': 0.4, 'piston-damage': 0.95, 'carbon-build-up': 0.99, 'gasket-to-coolant': 0.9, 'gasket-to-outside': 0.9, 'gasket-between': 0.95, 'cracked-head': 0.7, 'valve-sticking': 0.6 }),
   'clearances-run-test': operation(0.5, 1.5, 'flat', { 'clearance-tight': 0.92, 'valve-not-opening': 0.05, 'valve-sticking': 0.1 }),
   'head-valves': operation(7, 14, 'engine', { 'exhaust-valve-leak': 0.96, 'intake-valve-leak': 0.96, 'clearance-tight': 0.6, 'valve-sticking': 0.8, 'gasket-to-coolant': 0.75, 'gasket-to-outside': 0.85, 'gasket-between': 0.85, 'carbon-build-up': 0.9 }),
   guides: operation(8, 17, 'engine', { 'valve-sticking': 0.9, 'exhaust-valve-leak': 0.6, 'intake-valve-leak': 0.6 }),

@@ -3,14 +3,9 @@ import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Operation } from '../knowledge/operations.ts'
 import type { Inference } from '../model/posterior.ts'
+import { looksThatPay } from './look.ts'
 import { operationMinutes, type EngineSize } from './minutes.ts'
-
-/** A thing that may be wrong: a cylinder, a bridge or the engine as a whole, with what it may be. */
-export interface Unit {
-  readonly cylinders: readonly number[]
-  readonly wrong: number
-  readonly by: ReadonlyMap<string, number>
-}
+import type { Unit } from './unit.ts'
 
 /** Below this chance of being wrong a cylinder needs no repair. */
 const LEAST_WRONG = 0.25
@@ -32,7 +27,7 @@ export function suspects(inference: Inference): Unit[] {
 
 /**
  * Operations in the order of probability of cure over cost (decision-theoretic troubleshooting: Heckerman, Breese and Rommelse 1995).
- * `cures`: probability that all suspects are well afterwards, given that one of them is wrong.
+ * `cures`: probability that all suspects are well afterwards, given that one of them is wrong. A look that costs less than it saves comes first.
  */
 export function repairs(inference: Inference, size: EngineSize): RepairOption[] {
   const units = suspects(inference)
@@ -48,7 +43,8 @@ export function repairs(inference: Inference, size: EngineSize): RepairOption[] 
     if (cures < 0.02) continue
     options.push({ operation: name as OperationName, ...(cylinders.length > 0 ? { cylinders } : {}), cures, expectedMinutes, ratio: cures / expectedMinutes })
   }
-  return options.sort((a, b) => b.ratio - a.ratio || a.operation.localeCompare(b.operation)).slice(0, MOST_OPTIONS).map(({ ratio: _, ...option }) => option)
+  const ordered = options.sort((a, b) => b.ratio - a.ratio || a.operation.localeCompare(b.operation)).map(({ ratio: _, ...option }) => option)
+  return [...looksThatPay(inference, units, size), ...ordered].slice(0, MOST_OPTIONS)
 }
 
 function cureOf(operation: Operation, unit: Unit): number {

@@ -2,6 +2,8 @@
 export interface Action {
   readonly cures: number
   readonly cost: number
+  /** What it costs once the look has been taken, where looking is part of the work; `cost` when absent. */
+  readonly costAfterLook?: number
 }
 
 /**
@@ -31,6 +33,6 @@ export function expectedCost(actions: readonly Action[], order: readonly number[
 export function lookPays(actions: readonly Action[], lookCost: number, shows: number): boolean {
   const order = orderByYield(actions)
   const blind = expectedCost(actions, order)
-  const known = actions.reduce((sum, a) => sum + a.cures * a.cost, 0)
+  const known = actions.reduce((sum, a) => sum + a.cures * (a.costAfterLook ?? a.cost), 0)
   return lookCost + shows * known + (1 - shows) * blind < blind
 }

@@ -1,0 +1,86 @@
+import type { Case } from '@evenbore/contract'
+import { describe, expect, it } from 'vitest'
+import { evaluate } from '../evaluate.ts'
+import { OWN_COUNT } from '../model/states.ts'
+import { both, worthOf, type Outcomes, type Question } from './information.ts'
+import { BRIDGED, LABELS, type Stakes } from './stakes.ts'
+
+const psi = (value: number) => ({ value, unit: 'psi' as const })
+const four: Case = {
+  engine: { fuel: 'petrol', layout: 'inline', cylinders: 4, boreMm: 80, strokeMm: 80, compressionRatio: 9, firingOrder: [1, 3, 4, 2] },
+  conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all', crankingRpm: 200 },
+  leakageTester: { supply: psi(80), restrictorMm: 1.016 },
+  readings: [],
+}
+const dry = (...values: number[]): Case['readings'] => values.map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) }))
+
+/** Two states, sound and one fault, even odds; to leave the fault costs 100, to repair costs 60 whatever is there. */
+const minutes = new Float64Array(2 * LABELS).fill(60)
+minutes.fill(0, 0, LABELS)
+minutes[1] = 100
+const stakes: Stakes = { decisions: 2, minutes }
+const question: Question = {
+  belief: { state: Int32Array.of(0, 1), worn: Uint8Array.of(0, 0), label: Uint8Array.of(0, 1), probability: Float64Array.of(0.5, 0.5) },
+  stakes, othersSound: 1, otherCause: 0, settledAt: 0.9,
+}
+const tells = (right: number): Outcomes => ({ count: 2, table: (s, _worn, out) => { out[s] = right; out[1 - s] = 1 - right } })
+
+describe('what a test is worth', () => {
+  it('a test that tells everything is worth the whole bit, and saves what not knowing costs', () => {
+    const worth = worthOf(question, tells(1))
+    expect(worth.bits).toBeCloseTo(1, 12)
+    // leaving it blindly costs 50; knowing, half the time 60 is spent
+    expect(worth.saved).toBeCloseTo(20, 12)
+    expect(worth.settles).toBeCloseTo(1, 12)
+  })
+
+  it('a test that tells nothing is worth nothing', () => {
+    const worth = worthOf(question, tells(0.5))
+    expect(worth.bits).toBeCloseTo(0, 12)
+    expect(worth.saved).toBeCloseTo(0, 12)
+    expect(worth.settles).toBe(0)
+  })
+
+  it('two tests together are worth what the pair tells, more than either and less than both added', () => {
+    const one = worthOf(question, tells(0.8)).bits
+    const pair = worthOf(question, both(tells(0.8), tells(0.8))).bits
+    // 1 - H(.8), and the exact information of two independent looks (computed by hand)
+    expect(one).toBeCloseTo(1 + 0.8 * Math.log2(0.8) + 0.2 * Math.log2(0.2), 12)
+    const agree = 0.8 ** 2 + 0.2 ** 2, sure = 0.8 ** 2 / agree
+    expect(pair).toBeCloseTo(agree * (1 + sure * Math.log2(sure) + (1 - sure) * Math.log2(1 - sure)), 12)
+    expect(pair).toBeGreaterThan(one)
+    expect(pair).toBeLessThan(2 * one)
+  })
+
+  it('labels are sound, the faults and the bridge', () => {
+    expect(BRIDGED).toBe(OWN_COUNT)
+    expect(LABELS).toBe(OWN_COUNT + 1)
+  })
+})
+
+describe('what to do next', () => {
+  it('begins with dry compression, not with a question', () => {
+    const { next, enough } = evaluate(four)
+    expect(next[0]!.tests[0]).toMatchObject({ test: 'compression', cylinders: [1, 2, 3, 4] })
+    expect(enough).toBeNull()
+  })
+
+  it('goes to the low cylinder', () => {
+    const { next } = evaluate({ ...four, readings: dry(150, 148, 90, 152) })
+    expect(next[0]!.tests.every((test) => test.cylinders?.length === 1 && test.cylinders[0] === 3)).toBe(true)
+  })
+
+  it('says that enough is known of an even engine, and of a plain fault that nothing can settle further', () => {
+    expect(evaluate({ ...four, readings: dry(150, 149, 151, 150) }).enough).not.toBeNull()
+    const plain = evaluate({ ...four, readings: [
+      ...dry(150, 148, 70, 152), { test: 'leakage', cylinder: 3, percent: 60, heard: { intake: 0, exhaust: 3, crankcase: 0, coolant: 0, outside: 0 } },
+      { test: 'leakage', cylinder: 3, percent: 60, rockersSlack: [3], heard: { intake: 0, exhaust: 3, crankcase: 0 } }, { test: 'borescope', cylinder: 3, seen: ['burnt-exhaust-valve'] },
+    ] })
+    expect(plain.enough).not.toBeNull()
+  })
+
+  it('never offers oil to a diesel', () => {
+    const { next } = evaluate({ ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 20 }, readings: dry(400, 395, 250, 402) })
+    expect(next.flatMap((s) => s.tests).some((test) => test.wet === true)).toBe(false)
+  })
+})
