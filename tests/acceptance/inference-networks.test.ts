@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sumChain } from '../../packages/diagnosis/src/model/chain.ts'
+import { bridged, sumChain } from '../../packages/diagnosis/src/model/chain.ts'
 import { noisyOr } from '../../packages/diagnosis/src/model/flags.ts'
 import { conditional, posterior, totalWeight, type Factor } from './factors.ts'
 
@@ -45,6 +45,62 @@ describe('chest clinic (Lauritzen and Spiegelhalter 1988; tables of the R packag
     })
     const sums = sumChain([first, second], Float64Array.of(1, 1), cells)
     expect(0.5 * sums.total[0]! + 0.5 * sums.total[1]!).toBeCloseTo(0.4359706, 12)
+  })
+})
+
+/**
+ * Marginals of small networks through the engine's own chain. Cells are what all share; a "cylinder" is a variable or several with no more
+ * neighbours than two; the "bridge" between two of them, 0 or 1 with weight one each, says what the left tells the right.
+ */
+describe('published networks through forward-backward over a chain with cells', () => {
+  const even = Float64Array.of(1, 1)
+  /** What the last link weighs for each value of the bridge before it, in each cell. */
+  const link = (cells: number, weight: (bridge: number, cell: number) => number): Float64Array =>
+    Float64Array.from({ length: 2 * cells }, (_, at) => weight(at < cells ? 0 : 1, at % cells))
+  const probability = (emissions: readonly Float64Array[], prior: readonly number[]): { total: number; bridged: number } => {
+    const sums = sumChain(emissions, even, prior.length)
+    const part = bridged(sums, 0, prior.length)
+    return { total: prior.reduce((sum, p, cell) => sum + p * sums.total[cell]!, 0), bridged: prior.reduce((sum, p, cell) => sum + p * part[cell]!, 0) }
+  }
+
+  it.each([
+    // dyspnoea; asia and dyspnoea; asia, dyspnoea and x-ray; and not smoking
+    [{}, 0.120535834297, 0.633996879606, 11], [{ a: true }, 32824 / 180055, 22540 / 36011, 11],
+    [{ a: true, x: true }, 0.813768702375, 0.702025117211, 11],
+  ] as const)('chest clinic with dyspnoea and %o: "either" and smoking (computed)', (given, either, smoking, digits) => {
+    const t = 'a' in given ? 0.05 : 0.0104, seen = (e: number): number => ('x' in given ? (e === 1 ? 0.98 : 0.05) : 1)
+    const first = link(2, (e, s) => {
+      const l = s === 1 ? 0.1 : 0.01, some = t + l - t * l
+      return (e === 1 ? some : 1 - some) * seen(e)
+    })
+    const second = link(2, (e, s) => {
+      const b = s === 1 ? 0.6 : 0.3
+      return e === 1 ? b * 0.9 + (1 - b) * 0.7 : b * 0.8 + (1 - b) * 0.1
+    })
+    const all = probability([first, second], [0.5, 0.5])
+    expect(all.bridged / all.total).toBeCloseTo(either, digits)
+    expect(probability([first, second], [0, 0.5]).total / all.total).toBeCloseTo(smoking, digits)
+  })
+
+  it('burglary alarm: who called, given the burglar or not, is the chain alarm - calls over cells of burglary (Pearl; tables from memory)', () => {
+    const alarm = link(2, (a, b) => {
+      const rings = b === 1 ? 0.002 * 0.95 + 0.998 * 0.94 : 0.002 * 0.29 + 0.998 * 0.001
+      return a === 1 ? rings : 1 - rings
+    })
+    const calls = link(2, (a) => (a === 1 ? 0.9 * 0.7 : 0.05 * 0.01))
+    const all = probability([alarm, calls], [0.999, 0.001])
+    expect(probability([alarm, calls], [0, 0.001]).total / all.total).toBeCloseTo(0.284171835364, 11)
+  })
+
+  it('sprinkler: rain and sprinkler share the cells of clouds (tables from memory)', () => {
+    const sprinkler = link(2, (s, c) => (s === 1 ? [0.5, 0.1][c]! : [0.5, 0.9][c]!))
+    const wet = link(2, (s, c) => {
+      const rain = [0.2, 0.8][c]!
+      return s === 1 ? rain * 0.99 + (1 - rain) * 0.9 : rain * 0.9
+    })
+    const all = probability([sprinkler, wet], [0.5, 0.5])
+    expect(all.total).toBeCloseTo(0.6471, 12)
+    expect(all.bridged / all.total).toBeCloseTo(309 / 719, 12)
   })
 })
 
