@@ -15,6 +15,8 @@ export interface StateGroup {
 /** The state space in groups, and the signatures (bits of fault groups in question) that occur, the empty one first. */
 export interface Grouping {
   readonly signatures: readonly number[]
+  /** Bridge levels that occur with each signature: all, or the first alone. */
+  readonly levels: readonly number[]
   /** For cylinders whose pressure was read. */
   readonly read: readonly StateGroup[]
   /** For those whose pressure was not: states of all losses are one. */
@@ -31,7 +33,8 @@ export function groupStates(states: StateSpace, signatures: Uint8Array, mask: nu
   if (grouping === undefined) {
     const own = Uint8Array.from(signatures, (bits) => bits & mask)
     const occurring = [...new Set([0, ...own])].sort((a, b) => a - b)
-    grouping = { signatures: occurring, read: groupsBy(states, own, occurring, true), unread: groupsBy(states, own, occurring, false) }
+    const levels = occurring.map((bits) => (own.some((b, s) => b === bits && states.bridgeLevel[s]! > 0) ? states.bridgePrior.length : 1))
+    grouping = { signatures: occurring, levels, read: groupsBy(states, own, occurring, true), unread: groupsBy(states, own, occurring, false) }
     byMask.set(mask, grouping)
   }
   return grouping

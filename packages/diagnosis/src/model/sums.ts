@@ -81,18 +81,16 @@ export function pick({ blocks }: Emission, subset: number, levels: number, kept:
 }
 
 /** Bridge levels that a subset of forbidden groups leaves: all, or none but the first. */
-function levelsOf(subset: number, { grouping, states }: Workspace, emissions: readonly Emission[]): number {
+function levelsOf(subset: number, { grouping, states }: Workspace): number {
   const levels = states.bridgePrior.length
-  const bridges = emissions.some(({ blocks }) => grouping.signatures.some((signature, at) =>
-    (signature & subset) === 0 && blocks.slice(at * levels + 1, (at + 1) * levels).some((block) => block !== null)))
-  return bridges ? levels : 1
+  return grouping.signatures.some((signature, at) => (signature & subset) === 0 && grouping.levels[at]! > 1) ? levels : 1
 }
 
 /** Chains of every gasket, put together over the cells that matter. */
 export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], flags: Flags, space: Workspace): EngineSums {
   const kept = liveCells(emissions, space)
   const picked = flags.subsets.map((subset) => {
-    const levels = levelsOf(subset, space, emissions)
+    const levels = levelsOf(subset, space)
     return emissions.map((emission) => pick(emission, subset, levels, kept.cells, space))
   })
   const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space)))
@@ -154,20 +152,20 @@ export function unreadSums(prior: Float64Array, subset: number, levels: number, 
   return out
 }
 
-/** For cylinder i and each signature of its own states: all but its own readings, [bridge level * kept cells + cell]. */
+/** For cylinder i and each signature of its own states: all but its own readings, [bridge level * kept cells + cell], for the levels that occur with it. */
 export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets, states }: Workspace): Float64Array[] {
   const count = sums.kept.cells.length
   const g = sums.gaskets.findIndex((list) => list.includes(cylinder))
   const j = sums.gaskets[g]!.indexOf(cylinder)
-  const out = grouping.signatures.map(() => new Float64Array(states.bridgePrior.length * count))
+  const out = grouping.levels.map((levels) => new Float64Array(levels * count))
   subsets.forEach((subset, k) => {
     const cavity = around(sums.chains[k]![g]!, j, states.bridgePrior, count)
     const others = sums.others[k]![g]!
     for (let b = 0; b * count < cavity.length; b++) for (let at = 0; at < count; at++) cavity[b * count + at]! *= others[at]!
     grouping.signatures.forEach((signature, s) => {
       if ((signature & subset) !== 0) return
-      const into = out[s]!
-      for (let i = 0; i < cavity.length; i++) into[i]! += cavity[i]!
+      const into = out[s]!, most = Math.min(into.length, cavity.length)
+      for (let i = 0; i < most; i++) into[i]! += cavity[i]!
     })
   })
   return out
