@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { testApp, testChain, testService, type TestChain, type TestService } from '@evenbore/tests/support'
+import { newId, testApp, testChain, testService, type TestChain, type TestService } from '@evenbore/tests/support'
 import request from 'supertest'
 import { extractText, getDocumentProxy } from 'unpdf'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -93,6 +93,15 @@ describe('a sheet', () => {
       expect([kind, pages]).toEqual([kind, 1])
       expect(text).toContain('Zoë')
     }
+  })
+
+  test('of many readings is set tighter, so that it stays one', async () => {
+    const { prisma } = service.database
+    const session = await prisma.session.findFirstOrThrow({ where: { jobId: testing } })
+    const looks = Array.from({ length: 30 }, (_, at) => ({ id: newId(), sessionId: session.id, engineId: session.engineId, test: 'plug', cylinder: (at % 4) + 1, body: { test: 'plug', cylinder: (at % 4) + 1, appearance: 'tan' }, state: 'placed', takenAt: new Date(), requestHash: 'x' }))
+    await prisma.reading.createMany({ data: looks })
+    const { pages, text } = await sheet(testing, 'test-record')
+    expect([pages, text.match(/grey to tan/g)?.length]).toEqual([1, 30])
   })
 
   test('shows nobody more than the screens do', async () => {

@@ -14,7 +14,7 @@ import type { Material } from './material.ts'
 import { quoteSheet } from './quote.ts'
 import { formatsOf, type Here, type SheetLanguage } from './reader.ts'
 import { releaseSheet } from './release.ts'
-import { openSheet, type Sheet } from './sheet.ts'
+import { DENSITIES, openSheet, type Sheet } from './sheet.ts'
 import { testRecord } from './test-record.ts'
 
 export type SheetKind = 'test-record' | 'quote' | 'release'
@@ -35,10 +35,24 @@ export async function makeSheet(database: Database, actor: Actor, job: string, k
   const here = formatsOf({ language, unit: me.pressureUnit ?? garage.pressureUnit, timeZone: garage.timeZone })
   const { code, plate, vehicle, customer, customerRecord } = material.job
   const title = here.words.job.sheets[kind]
-  const sheet = openSheet({ garage: garage.name, title: `${title}, ${here.day(new Date())}`, code, about: [`${plate}, ${vehicle}`, customerRecord?.name ?? customer] }, language)
-  CONTENTS[kind](sheet, material, here)
-  const document = await sheet.finish(`${title} ${code} · ${here.words.sheet.by}`, here.words.sheet.page)
+  const head = { garage: garage.name, title: `${title}, ${here.day(new Date())}`, code, about: [`${plate}, ${vehicle}`, customerRecord?.name ?? customer] }
+  const document = await onOneSheet((density) => {
+    const sheet = openSheet(head, language, density)
+    CONTENTS[kind](sheet, material, here)
+    return sheet.finish(`${title} ${code} · ${here.words.sheet.by}`, here.words.sheet.page)
+  })
   return { document, language, name: `${kind}-${code.replaceAll(/[^A-Za-z0-9]+/g, '-')}.pdf` }
+}
+
+/** Set as loosely as one sheet allows; what does not fit at all goes on to a second page, loosely again. */
+async function onOneSheet(make: (density: number) => Promise<{ readonly document: Buffer; readonly pages: number }>): Promise<Buffer> {
+  const loose = await make(DENSITIES[0])
+  if (loose.pages === 1) return loose.document
+  for (const density of DENSITIES.slice(1)) {
+    const tighter = await make(density)
+    if (tighter.pages === 1) return tighter.document
+  }
+  return loose.document
 }
 
 async function materialOf(database: Database, actor: Actor, id: string, kind: SheetKind): Promise<Material> {

@@ -11,7 +11,7 @@ const GAP = 7
 const INK = '#000000'
 const SOFT = '#444444'
 const LINE = '#999999'
-const SIZES = { small: 8, body: 9.5, lead: 11.5, code: 16 } as const
+const FULL_SIZES = { small: 8, body: 9.5, lead: 11.5, code: 16 } as const
 const STYLES = { regular: 'DejaVuSansCondensed.ttf', bold: 'DejaVuSansCondensed-Bold.ttf' } as const
 type Style = keyof typeof STYLES
 
@@ -28,9 +28,16 @@ function typeface(): Readonly<Record<Style, Buffer>> {
   return (faces ??= { regular: readFileSync(join(folder, STYLES.regular)), bold: readFileSync(join(folder, STYLES.bold)) })
 }
 
-/** Begins a sheet of A4 with its letterhead. What is put on it flows to further pages where one is not enough. */
-export function openSheet(head: Letterhead, language: string) {
+/** How tightly a sheet may be set so that it stays one, loosest first; the last is 7.4 points, still read without effort. */
+export const DENSITIES = [1, 0.88, 0.78] as const
+
+/**
+ * Begins a sheet of A4 with its letterhead. What is put on it flows to further pages where one is not enough.
+ * @param density 1, or less to set it tighter
+ */
+export function openSheet(head: Letterhead, language: string, density: number) {
   const doc = new PDFDocument({ size: 'A4', margins: { top: MARGIN, left: MARGIN, right: MARGIN, bottom: MARGIN + FOOT }, bufferPages: true, lang: language, displayTitle: true, info: { Title: `${head.title} ${head.code}`, Creator: 'Evenbore', Producer: 'Evenbore' } })
+  const SIZES = { small: Math.max(6.8, FULL_SIZES.small * density), body: FULL_SIZES.body * density, lead: FULL_SIZES.lead * density, code: FULL_SIZES.code }
   const pieces: Buffer[] = []
   doc.on('data', (piece: Buffer) => pieces.push(piece))
   for (const [style, face] of Object.entries(typeface())) doc.registerFont(style, face)
@@ -59,12 +66,12 @@ export function openSheet(head: Letterhead, language: string) {
     /** A paragraph. */
     text(text: string, { style = 'regular', small = false }: { readonly style?: Style; readonly small?: boolean } = {}): void {
       set(style, small ? SIZES.small : SIZES.body, small ? SOFT : INK).text(clean(text), MARGIN, doc.y, { width })
-      doc.y += small ? 2 : 4
+      doc.y += (small ? 2 : 4) * density
     },
     /** A heading, never alone at the foot of a page. */
     heading(text: string): void {
       room(46)
-      doc.y += 4
+      doc.y += 4 * density
       set('bold', SIZES.lead).text(clean(text), MARGIN, doc.y, { width })
       doc.y += 2
     },
@@ -74,7 +81,7 @@ export function openSheet(head: Letterhead, language: string) {
         const top = doc.y
         doc.text('•', MARGIN, top, { width: 10 })
         doc.text(clean(item), MARGIN + 10, top, { width: width - 10 })
-        doc.y += 2
+        doc.y += 2 * density
       }
     },
     /** A caution, framed: it stands where the hand is. */
@@ -82,12 +89,12 @@ export function openSheet(head: Letterhead, language: string) {
       set()
       const inner = width - 16
       const said = clean(`${label}: ${text}`)
-      const height = doc.heightOfString(said, { width: inner }) + 10
+      const height = doc.heightOfString(said, { width: inner }) + 10 * density
       room(height)
       const top = doc.y
       doc.rect(MARGIN, top, width, height).lineWidth(1).strokeColor(INK).stroke()
-      doc.text(said, MARGIN + 8, top + 5, { width: inner })
-      doc.y = top + height + 4
+      doc.text(said, MARGIN + 8, top + 5 * density, { width: inner })
+      doc.y = top + height + 4 * density
     },
     /** A table; a row is never torn. `struck` rows are those that no longer count. */
     table(columns: readonly Column[], rows: readonly { readonly cells: readonly string[]; readonly struck?: boolean; readonly strong?: boolean }[]): void {
@@ -97,12 +104,12 @@ export function openSheet(head: Letterhead, language: string) {
       const put = (cells: readonly string[], options: { readonly style?: Style; readonly size?: number; readonly colour?: string; readonly struck?: boolean | undefined }) => {
         set(options.style, options.size, options.colour)
         const said = cells.map(clean)
-        const height = Math.max(...said.map((cell, at) => doc.heightOfString(cell || ' ', { width: inside(at) }))) + 5
+        const height = Math.max(...said.map((cell, at) => doc.heightOfString(cell || ' ', { width: inside(at) }))) + 5 * density * density
         room(Math.min(height, bottom - MARGIN))
         const top = doc.y
         let left = MARGIN
         for (const [at, cell] of said.entries()) {
-          doc.text(cell, left, top + 2, { width: inside(at), align: columns[at]!.figures ? 'right' : 'left', strike: options.struck === true && at === 0 })
+          doc.text(cell, left, top + 2 * density, { width: inside(at), align: columns[at]!.figures ? 'right' : 'left', strike: options.struck === true && at === 0 })
           left += widths[at]!
         }
         doc.y = top + height
@@ -115,19 +122,19 @@ export function openSheet(head: Letterhead, language: string) {
     /** Bars beside their names, the longest as wide as there is room; `mark` is the last in words. */
     bars(rows: readonly { readonly name: string; readonly part: number; readonly figure: string }[]): void {
       for (const { name, part, figure } of rows) {
-        room(14)
+        room(14 * density)
         const top = doc.y
-        set().text(clean(name), MARGIN, top, { width: width * 0.38, height: 12, ellipsis: true, lineBreak: false })
-        doc.rect(MARGIN + width * 0.4, top + 2, Math.max(0.5, width * 0.42 * Math.min(1, Math.max(0, part))), 7).fill(INK)
+        set().text(clean(name), MARGIN, top, { width: width * 0.38, height: 12 * density, ellipsis: true, lineBreak: false })
+        doc.rect(MARGIN + width * 0.4, top + 2 * density, Math.max(0.5, width * 0.42 * Math.min(1, Math.max(0, part))), 7 * density).fill(INK)
         set().text(clean(figure), MARGIN + width * 0.84, top, { width: width * 0.16, align: 'right', lineBreak: false })
-        doc.y = top + 13
+        doc.y = top + 13 * density
       }
       doc.y += 3
     },
     /** Lines to sign on. */
     signature(who: string, date: string): void {
-      room(52)
-      const top = doc.y + 36
+      room(52 * density)
+      const top = doc.y + 36 * density
       doc.lineWidth(0.5).strokeColor(INK)
       doc.moveTo(MARGIN, top).lineTo(MARGIN + width * 0.62, top).stroke()
       doc.moveTo(MARGIN + width * 0.68, top).lineTo(MARGIN + width, top).stroke()
@@ -136,7 +143,7 @@ export function openSheet(head: Letterhead, language: string) {
       doc.y = top + 16
     },
     /** Numbers the pages and ends the document. */
-    finish(foot: string, numbered: (page: number, of: number) => string): Promise<Buffer> {
+    finish(foot: string, numbered: (page: number, of: number) => string): Promise<{ readonly document: Buffer; readonly pages: number }> {
       const { count } = doc.bufferedPageRange()
       for (let page = 0; page < count; page++) {
         doc.switchToPage(page)
@@ -147,7 +154,7 @@ export function openSheet(head: Letterhead, language: string) {
         doc.text(numbered(page + 1, count), MARGIN + width * 0.75, top, { width: width * 0.25, align: 'right', lineBreak: false })
       }
       return new Promise((resolve, reject) => {
-        doc.once('end', () => resolve(Buffer.concat(pieces)))
+        doc.once('end', () => resolve({ document: Buffer.concat(pieces), pages: count }))
         doc.once('error', reject)
         doc.end()
       })
