@@ -1,7 +1,6 @@
 const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/u
 /** Controls, marks of direction, joiners and selectors: nothing of them is seen on paper, and some turn what stands beside them. */
-// eslint-disable-next-line no-control-regex -- they are what is taken out
-const UNSEEN = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufe00-\ufe0f\ufeff]|[\u{e0000}-\u{e007f}]/gu
+const UNSEEN = /(?![\n\t])[\p{Cc}\p{Cf}\p{Variation_Selector}\u2028\u2029]/gu
 const MISSING = '\u25a1'
 
 /**
