@@ -1,0 +1,53 @@
+import type { Case, Evaluation } from '@evenbore/contract'
+import { describe, expect, it } from 'vitest'
+import { evaluate } from './evaluate.ts'
+
+// what a good mechanic would say of readings that mislead; common practice, no source, unless said
+
+const psi = (value: number) => ({ value, unit: 'psi' as const })
+const four = (dry: readonly number[], more: Case['readings'] = []): Case => ({
+  engine: { fuel: 'petrol', layout: 'inline', cylinders: 4, firingOrder: [1, 3, 4, 2], boreMm: 84, strokeMm: 76, compressionRatio: 9 },
+  conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all' },
+  readings: [...dry.map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })), ...more],
+})
+const judge = (given: Case): Evaluation => evaluate(given, undefined, { ranking: false })
+const sound = (e: Evaluation, cylinder: number): number => e.cylinders[cylinder - 1]!.sound
+const cause = (e: Evaluation, name: string): number => e.engine.find((entry) => entry.cause === name)!.probability
+const leak = (cylinder: number, percent: number, heard = {}): Case['readings'][number] => ({ test: 'leakage', cylinder, percent, heard })
+
+describe('readings that mislead', () => {
+  it('three sisters that lose 5 percent are not evenly worn, whatever the fourth loses', () => {
+    const e = judge(four([150, 152, 95, 151], [leak(1, 5), leak(2, 6), leak(3, 79, { crankcase: 3, exhaust: 0, intake: 0 }), leak(4, 5)]))
+    expect(cause(e, 'worn-evenly')).toBeLessThan(0.05)
+    expect(sound(e, 3)).toBeLessThan(0.02)
+  })
+
+  it('16 percent lost with ordinary compression is usable, not a fault', () => {
+    expect(sound(judge(four([150, 152, 146, 151], [leak(1, 6), leak(2, 7), leak(3, 16, { crankcase: 2, exhaust: 0, intake: 0 }), leak(4, 8)])), 3)).toBeGreaterThan(0.8)
+  })
+
+  it('nearly all lost, loud at one port, with normal compression is a piston off the top before it is a valve', () => {
+    const e = judge(four([150, 152, 151, 149], [leak(1, 6), leak(2, 7), leak(3, 97, { intake: 3, exhaust: 0, crankcase: 0 }), leak(4, 8)]))
+    expect(sound(e, 3)).toBeGreaterThan(0.5)
+    expect(sound(judge(four([150, 152, 60, 149], [leak(1, 6), leak(2, 7), leak(3, 97, { intake: 3, exhaust: 0, crankcase: 0 }), leak(4, 8)])), 3)).toBeLessThan(0.05)
+  })
+
+  it('a low reading that did not hold for ten seconds condemns less than one that held', () => {
+    const low = (held: boolean): Case => {
+      const given = four([150, 152, 112, 151])
+      return { ...given, readings: given.readings.map((r, i) => (i === 2 && r.test === 'compression' ? { ...r, heldTenSeconds: held } : r)) }
+    }
+    expect(sound(judge(low(false)), 3)).toBeGreaterThan(2 * sound(judge(low(true)), 3))
+  })
+
+  it('a cylinder a third above its sisters has carbon rather than nothing', () => {
+    const e = judge(four([160, 162, 212, 161]))
+    expect(e.cylinders[2]!.faults[0]!.fault).toBe('carbon-build-up')
+    expect(sound(e, 3)).toBeLessThan(0.5)
+  })
+
+  it('four cylinders spread 12.5 percent with the others in between are outside a tenth', () => {
+    const { consistency } = judge(four([155, 160, 140, 145]))
+    expect(consistency).toMatchObject({ spreadPercent: 12.5, asRead: 'outside', verdict: 'outside' })
+  })
+})
