@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
@@ -129,6 +129,10 @@ test('the page of the job shows them at their readings; another garage sees none
   const answer = await fetch(`${scene.base}/v1/photos/${(await photos())[0]!.id}/picture`, { headers: { authorization: `Bearer ${scene.chain.harbour.technician.token}` } })
   expect(answer.status).toBe(404)
 
+  // The sheet that records them is saved as a file.
+  await desk.goto(`/jobs/${scene.job.id}/print/test-record`)
+  const [download] = await Promise.all([desk.waitForEvent('download'), desk.getByRole('button', { name: 'Save as PDF' }).click()])
+  expect([download.suggestedFilename(), readFileSync(await download.path()).subarray(0, 5).toString()]).toEqual([expect.stringMatching(/^test-record-T-\d+\.pdf$/), '%PDF-'])
   expect(errors).toEqual([])
   await desk.context().close()
 })
