@@ -87,7 +87,8 @@ class SignedIn {
 
   async #start(): Promise<void> {
     client.session.useTablet(enrolment.now?.tabletToken)
-    if (!(await client.session.renew()) && !enrolment.now) {
+    // Without an answer nobody knows whether the person is still signed in: the tablet's own token, tried a moment later, would say nobody.
+    if (!(await client.session.renew()) && (!enrolment.now || !client.session.answered)) {
       this.unreachable = !client.session.answered
       this.me = null
       return
