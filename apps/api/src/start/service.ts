@@ -31,6 +31,8 @@ async function start(): Promise<void> {
   say(`Evenbore is at ${shown}   (API: ${shown}/docs)`)
   await announceSignIns(config, database, shown, demo.signIns)
   say('Ctrl-C stops it.')
+  // The first query through Prisma takes half a second: before anybody asks one, it is asked for nothing.
+  void database.prisma.signingKey.count().catch(() => undefined)
 }
 
 /** The service's own modules take longest to load: that happens while PostgreSQL starts. */

@@ -2,7 +2,7 @@ import { idSchema, localeSchema } from '@evenbore/contract'
 import { z } from 'zod'
 import type { Routes } from '../../platform/http/app.ts'
 import { preferredLanguage } from './reader.ts'
-import { makeSheet, type SheetKind } from './service.ts'
+import type { SheetKind } from './service.ts'
 
 const SUMMARIES: Readonly<Record<SheetKind, string>> = {
   'test-record': 'The test record on paper: readings, conditions, and what they say',
@@ -26,6 +26,8 @@ export const paperRoutes: Routes = async (app) => {
         },
       },
       async (request, reply) => {
+        // What sets type takes a tenth of a second to load: the first sheet waits for that, not every start.
+        const { makeSheet } = await import('./service.ts')
         const { document, name, language } = await makeSheet(app.database, request.actor, request.params.job, kind, request.query.language ?? preferredLanguage(request.headers['accept-language']))
         return reply.type('application/pdf').header('content-language', language).header('vary', 'accept-language').header('content-disposition', `inline; filename="${name}"`).send(document as never)
       },
