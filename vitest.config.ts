@@ -30,7 +30,7 @@ export default defineConfig({
         test: { ...node, name: 'web', include: ['src/**/*.test.ts'] },
       },
       {
-        test: { ...withDatabase, name: 'e2e', include: ['tests/e2e/**/*.test.ts'], testTimeout: 180_000, hookTimeout: 180_000, maxWorkers: 1, fileParallelism: false },
+        test: { ...withDatabase, name: 'e2e', include: ['tests/e2e/**/*.test.ts'], testTimeout: 180_000, hookTimeout: 180_000 },
       },
     ],
   },
