@@ -43,7 +43,7 @@ export async function buildWeb({ quiet }) {
 
 function hashOfWebSources() {
   const hash = createHash('sha256')
-  const folders = ['apps/web', 'packages/contract', 'packages/diagnosis', 'packages/client']
+  const folders = ['apps/web', 'packages/contract', 'packages/diagnosis', 'packages/client', 'packages/words']
   const files = [...folders.flatMap((folder) => filesBelow(folder)), 'package-lock.json', 'tsconfig.json']
   for (const file of files) hash.update(`${file}\0`).update(readFileSync(join(ROOT, file))).update('\0')
   return hash.digest('hex')

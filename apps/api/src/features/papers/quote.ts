@@ -1,4 +1,4 @@
-import type { Authorisation } from '@evenbore/contract'
+import { authorisationWords } from '@evenbore/words/sentences/answer.ts'
 import { problem } from '../../platform/problems/problem.ts'
 import type { Material } from './material.ts'
 import type { Here } from './reader.ts'
@@ -23,13 +23,6 @@ export function quoteSheet(sheet: Sheet, { job, quote }: Material, here: Here): 
       { cells: [words.quote.total, '', here.money(totalMinor, currency)], strong: true },
     ],
   )
-  for (const given of version.authorisations) sheet.text(authorisationWords(given, here))
+  for (const given of version.authorisations) sheet.text(authorisationWords(given, words, here))
   sheet.signature(words.quote.authorise, words.job.date)
-}
-
-function authorisationWords(given: Authorisation, here: Here): string {
-  const { quote } = here.words
-  const how = [quote.methods[given.method], given.numberCalled].filter(Boolean).join(' ')
-  const said = given.kind === 'given' ? quote.authorised(given.personName, here.money(given.amountMinor, given.currency), how, here.when(given.givenAt)) : quote.wasDeclined(given.personName, how, here.when(given.givenAt))
-  return [said, given.partsBack ? quote.partsBack : '', given.note ? `“${given.note}”` : ''].filter(Boolean).join('; ')
 }

@@ -1,4 +1,7 @@
-import type { Comparison, Finding, Retest } from '@evenbore/contract'
+import type { Comparison, Finding } from '@evenbore/contract'
+import { changeWord } from '@evenbore/words/sentences/change.ts'
+import { findingWords } from '@evenbore/words/sentences/finding.ts'
+import { retestWords } from '@evenbore/words/sentences/retest.ts'
 import type { Material } from './material.ts'
 import type { Here } from './reader.ts'
 import type { Sheet } from './sheet.ts'
@@ -14,20 +17,19 @@ export function releaseSheet(sheet: Sheet, { job, quote, findings, retests, rele
   }
   if (findings.length > 0) {
     sheet.heading(words.job.findings)
-    sheet.list(findings.map((finding) => findingWords(finding, findings.some(({ replaces }) => replaces === finding.id), here)))
+    sheet.list(findings.map((finding) => findingLine(finding, findings.some(({ replaces }) => replaces === finding.id), here)))
   }
   if (release?.comparison) comparison(sheet, release.comparison, here)
   if (retests.length > 0) {
     sheet.heading(words.job.retests)
-    sheet.list(retests.map((retest) => `${words.office.kinds[retest.kind]}: ${retestWords(retest, here)}`))
+    sheet.list(retests.map((retest) => `${words.office.kinds[retest.kind]}: ${retestWords(retest, words, here)}`))
   }
   sheet.signature(words.job.signature, words.job.date)
 }
 
-function findingWords({ fault, cylinders, seen, by, at }: Finding, corrected: boolean, here: Here): string {
+function findingLine({ fault, cylinders, seen, by, at }: Finding, corrected: boolean, here: Here): string {
   const { words } = here
-  const name = fault === 'nothing' ? words.job.findingNothing : (words.diagnosis.faults[fault] ?? words.diagnosis.causes[fault] ?? fault)
-  return `${name}${cylinders.length > 0 ? `, ${words.job.atCylinders(cylinders)}` : ''}: ${seen} (${by?.name ?? words.desk.nobody}, ${here.when(at)}${corrected ? `; ${words.job.findingCorrected}` : ''})`
+  return `${findingWords(fault, words)}${cylinders.length > 0 ? `, ${words.job.atCylinders(cylinders)}` : ''}: ${seen} (${by?.name ?? words.desk.nobody}, ${here.when(at)}${corrected ? `; ${words.job.findingCorrected}` : ''})`
 }
 
 function comparison(sheet: Sheet, { comparable, objections, cylinders }: Comparison, here: Here): void {
@@ -41,19 +43,7 @@ function comparison(sheet: Sheet, { comparable, objections, cylinders }: Compari
   )
 }
 
-function changeWords({ improved, unchanged, worse }: Comparison['cylinders'][number], { words, inHundred }: Here): string {
-  if (improved === null || unchanged === null || worse === null) return ''
-  const [best] = ([['improved', improved], ['unchanged', unchanged], ['worse', worse]] as const).toSorted(([, a], [, b]) => b - a)
-  return `${words.office[best![0]]}, ${words.ui.inHundred(inHundred(best![1]))}`
-}
-
-/** A retest in one line: why, when due or what it came to. */
-function retestWords({ reason, outcome, outcomeReason, decidedBy, decidedAt, dates }: Retest, here: Here): string {
-  const { office, desk } = here.words
-  if (outcome) {
-    const came = outcome === 'waived' ? office.waived : office[outcome].toLowerCase()
-    return `${reason}; ${office.decidedBy(came, decidedBy?.name ?? desk.nobody, decidedAt ? here.when(decidedAt) : '')}${outcomeReason ? `: “${outcomeReason}”` : ''}`
-  }
-  const due = dates.toSorted((a, b) => b.at.localeCompare(a.at))[0]
-  return [reason, due?.latest ? desk.dueOn(here.date(due.latest)) : '', due?.odometerKm != null ? office.atKm(here.number(due.odometerKm)) : '', due?.event ? office.whenEvent(due.event) : '', due?.bookedFor ? desk.bookedFor(here.when(due.bookedFor)) : ''].filter(Boolean).join(', ')
+function changeWords(change: Comparison['cylinders'][number], { words, inHundred }: Here): string {
+  const likeliest = changeWord(change)
+  return likeliest === undefined ? '' : `${words.office[likeliest.word]}, ${words.ui.inHundred(inHundred(likeliest.probability))}`
 }

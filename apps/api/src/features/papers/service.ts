@@ -1,4 +1,5 @@
 import type { Actor, Evaluation } from '@evenbore/contract'
+import type { Language } from '@evenbore/words/languages.ts'
 import { readMe } from '../../access/me.ts'
 import { demand } from '../../access/door.ts'
 import type { Database } from '../../platform/database/database.ts'
@@ -12,7 +13,7 @@ import { listJobRetests, readComparison } from '../retests/service.ts'
 import { listSessions } from '../sessions/service.ts'
 import type { Material } from './material.ts'
 import { quoteSheet } from './quote.ts'
-import { formatsOf, type Here, type SheetLanguage } from './reader.ts'
+import { formatsOf, type Here } from './reader.ts'
 import { releaseSheet } from './release.ts'
 import { DENSITIES, openSheet, type Sheet } from './sheet.ts'
 import { testRecord } from './test-record.ts'
@@ -27,7 +28,7 @@ const CONTENTS: Readonly<Record<SheetKind, (sheet: Sheet, material: Material, he
  * @returns the document, and a name for its file
  * @throws problems `not-found`, `not-allowed`; `wrong-state` for a quote that was never sent
  */
-export async function makeSheet(database: Database, actor: Actor, job: string, kind: SheetKind, asked: SheetLanguage | undefined): Promise<{ readonly document: Buffer; readonly name: string; readonly language: SheetLanguage }> {
+export async function makeSheet(database: Database, actor: Actor, job: string, kind: SheetKind, asked: Language | undefined): Promise<{ readonly document: Buffer; readonly name: string; readonly language: Language }> {
   const material = await materialOf(database, actor, job, kind)
   const me = await readMe(database, actor)
   const garage = await readGarage(database, actor, material.job.garage)

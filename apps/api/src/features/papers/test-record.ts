@@ -1,20 +1,19 @@
 import type { CautionCode, EnteredReading, Evaluation, Session, StoredReading } from '@evenbore/contract'
+import { conditionWords } from '@evenbore/words/sentences/conditions.ts'
+import { engineWords } from '@evenbore/words/sentences/engine.ts'
+import { readingWords } from '@evenbore/words/sentences/reading.ts'
+import { beliefRows, suspects, verdictSentence } from '@evenbore/words/sentences/verdict.ts'
 import type { Material } from './material.ts'
 import type { Here } from './reader.ts'
-import { conditionWords, readingWords } from './reading-words.ts'
 import type { Sheet } from './sheet.ts'
 
 const MOST_REASONS = 4
-const MOST_BELIEFS = 4
-const MOST_SUSPECTS = 3
-const WORTH_A_LINE = 0.05
 
 /** What was measured, under which conditions, and what it says. */
 export function testRecord(sheet: Sheet, { job, sessions, evaluation }: Material, here: Here): void {
   const { words } = here
   const { specification, description, stampedNumber } = job.engineRecord
-  const engine = `${specification.cylinders} ${words.tests.layouts[specification.layout]}, ${words.tests.fuels[specification.fuel]}`
-  sheet.text([[description, engine, stampedNumber].filter(Boolean).join(', '), job.odometerKm === null ? '' : `${here.number(job.odometerKm)} km`].filter(Boolean).join('; '))
+  sheet.text([[description, engineWords(specification, words), stampedNumber].filter(Boolean).join(', '), job.odometerKm === null ? '' : `${here.number(job.odometerKm)} km`].filter(Boolean).join('; '))
   sheet.text(`${words.job.complaint}: “${job.complaint}”`)
   if (evaluation !== null) opinion(sheet, evaluation, sessions, here)
   if (sessions.every(({ readings }) => readings.length === 0)) sheet.text(words.sheet.noReadings)
@@ -25,7 +24,7 @@ export function testRecord(sheet: Sheet, { job, sessions, evaluation }: Material
 
 function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Session[], here: Here): void {
   const { diagnosis, ui, cautions, tests } = here.words
-  const [lead, rest] = verdict(evaluation, here)
+  const { lead, rest } = verdictSentence(evaluation, here)
   sheet.text(lead, { style: 'bold' })
   sheet.text(rest)
   const dry = dryReadings(sessions, here)
@@ -42,10 +41,9 @@ function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Sessio
   }
   for (const { cause, probability } of evaluation.engine.filter((each) => each.cause !== 'none' && each.probability >= 0.1)) sheet.bars([{ name: diagnosis.causes[cause] ?? cause, part: probability, figure: ui.inHundred(here.inHundred(probability)) }])
   for (const { cylinders: [a, b], probability } of evaluation.neighbours.filter((each) => each.probability >= 0.1)) sheet.bars([{ name: diagnosis.betweenTwo(a, b), part: probability, figure: ui.inHundred(here.inHundred(probability)) }])
-  for (const { cylinder, sound, faults } of evaluation.cylinders.filter((each) => each.sound < 0.8).sort((a, b) => a.sound - b.sound).slice(0, MOST_SUSPECTS)) {
+  for (const cylinder of suspects(evaluation)) {
     sheet.heading(diagnosis.asItLooks(cylinder))
-    const rows = [{ fault: 'sound', probability: sound }, ...faults].sort((a, b) => b.probability - a.probability).filter(({ probability }, at) => at < MOST_BELIEFS && probability >= WORTH_A_LINE)
-    sheet.bars(rows.map(({ fault, probability }) => ({ name: diagnosis.faults[fault] ?? fault, part: probability, figure: ui.inHundred(here.inHundred(probability)) })))
+    sheet.bars(beliefRows(evaluation, cylinder, here).map(({ name, probability, figure }) => ({ name, part: probability, figure })))
   }
   const reasons = [...evaluation.because].sort((a, b) => Number(a.kind === 'prior') - Number(b.kind === 'prior') || Math.abs(b.decibans) - Math.abs(a.decibans)).slice(0, MOST_REASONS)
   if (reasons.length > 0) {
@@ -67,19 +65,6 @@ function belongs(code: CautionCode, sessions: readonly Session[]): boolean {
   return OF_TESTS[code]?.some((test) => readings.some((reading) => reading.test === test)) ?? true
 }
 
-/** The verdict in two sentences, from the evaluation's numbers. */
-function verdict({ consistency }: Evaluation, here: Here): [string, string] {
-  const { diagnosis } = here.words
-  const { lowest, highest, spreadPercent, probabilityInside, verdict: said, rule, limitPercent } = consistency
-  if (!lowest || !highest || spreadPercent === null || probabilityInside === null) return [diagnosis.undecided, diagnosis.oneOnly]
-  const limit = rule === 'one-tenth' ? diagnosis.limitTenth : diagnosis.limitOwn
-  const near = limitPercent !== undefined && Math.abs(spreadPercent - limitPercent) < 2
-  const spread = diagnosis.below(lowest.cylinder, here.number(spreadPercent, near ? 1 : 0), highest.cylinder)
-  if (said === 'undecided') return [diagnosis.undecided, `${spread} ${diagnosis.doubt(here.inHundred(probabilityInside))}`]
-  const sure = said === 'inside' ? probabilityInside : 1 - probabilityInside
-  return [said === 'inside' ? diagnosis.inside(limit) : diagnosis.outside(limit), `${spread} ${sure >= 0.985 ? diagnosis.noDoubt(here.inHundred(sure)) : diagnosis.littleDoubt(here.inHundred(sure))}`]
-}
-
 /** The latest dry compression of each cylinder that counts, in the order of cylinders. */
 function dryReadings(sessions: readonly Session[], here: Here): { readonly cylinder: number; readonly pa: number; readonly figure: string }[] {
   const latest = new Map<number, StoredReading['reading'] & { readonly test: 'compression' }>()
@@ -90,11 +75,12 @@ function dryReadings(sessions: readonly Session[], here: Here): { readonly cylin
 }
 
 function readings(sheet: Sheet, session: Session, here: Here): void {
-  const { job } = here.words
+  const { words } = here
+  const { job } = words
   if (session.readings.length === 0) return
   const gauge = session.gauge ?? session.tester
   sheet.heading(`${job.purposes[session.purpose]}, ${here.when(session.openedAt)}`)
-  sheet.text(conditionWords(session.conditions, gauge === null ? null : { name: gauge.name, accuracyClass: session.gaugeSpecification?.accuracyClass }, here), { small: true })
+  sheet.text(conditionWords(session.conditions, gauge === null ? null : { name: gauge.name, accuracyClass: session.gaugeSpecification?.accuracyClass }, words, here.locale), { small: true })
   sheet.table(
     [{ head: job.reading, share: 5 }, { head: job.takenBy, share: 2.4 }, { head: job.takenAt, share: 2.2 }],
     session.readings.map((stored) => {

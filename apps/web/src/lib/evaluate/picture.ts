@@ -1,17 +1,10 @@
 import type { CompressionReading, Consistency, Evaluation, PressureUnit, Reading } from '@evenbore/contract'
-import { decimalsOf } from '#lib/format/number.ts'
-import { formatFigure, inUnit } from '#lib/format/pressure.ts'
+import { decimalsOf } from '@evenbore/words/format/number.ts'
+import { formatFigure, inUnit } from '@evenbore/words/format/pressure.ts'
 import type { PlanCylinder } from '#lib/plan/plan-cylinder.ts'
 import { placeOf, type LimitBand, type SpreadTick } from '#lib/spread/rule.ts'
 import { readingHalfWidth } from '#lib/spread/uncertainty.ts'
-import type { Words } from '#lib/words/en.ts'
-
-/** How a person reads figures. */
-export interface Reader {
-  readonly unit: PressureUnit
-  readonly locale: string
-  readonly words: Words
-}
+import type { Reader } from '@evenbore/words/reader.ts'
 
 /** The dry readings the verdict speaks of, the latest of each cylinder: of the session judged, else of all. */
 export function dryReadings(readings: readonly Reading[], consistency: Pick<Consistency, 'session'> | undefined): Map<number, CompressionReading> {

@@ -1,5 +1,5 @@
 import type { SuggestedTest, Suggestion } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '@evenbore/words/en.ts'
 
 /** A suggested test in words: "Leakage on 3 and 1, rockers of 3 slack". */
 export function testWords(test: SuggestedTest, words: Words): string {

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest'
-import { en } from '#lib/words/en.ts'
+import { en } from '@evenbore/words/en.ts'
 import { nextUnread, readingOrder, shapeOf } from './banks.ts'
 import { dry, ends, evaluationWith } from './evaluation.builder.ts'
-import { bandOf, dryReadings, planOf, ticksOf, type Reader } from './picture.ts'
-import { beliefRows, suspects, verdictSentence } from './sentence.ts'
+import { bandOf, dryReadings, planOf, ticksOf } from './picture.ts'
+import type { Reader } from '@evenbore/words/reader.ts'
+import { beliefRows, suspects, verdictSentence } from '@evenbore/words/sentences/verdict.ts'
 import { suggestionWords } from './suggestion-words.ts'
 
 const reader: Reader = { unit: 'psi', locale: 'en-GB', words: en }

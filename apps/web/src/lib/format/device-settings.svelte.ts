@@ -1,3 +1,5 @@
+import { languages, locales } from '@evenbore/words/languages.ts'
+
 /** How this person, on this device, reads numbers and words. Set from the person's record at sign-in, kept for the next start. */
 export interface DeviceSettings {
   readonly language: 'en' | 'de' | 'es'
@@ -9,12 +11,11 @@ export interface DeviceSettings {
 }
 
 const KEY = 'evenbore.settings'
-const locales = { en: 'en-GB', de: 'de-DE', es: 'es-ES' } as const
 
 function deviceLanguage(): DeviceSettings['language'] {
   const tags = typeof navigator === 'undefined' ? [] : (navigator.languages ?? [])
   for (const tag of tags) {
-    const language = (['en', 'de', 'es'] as const).find((code) => tag.toLowerCase().startsWith(code))
+    const language = languages.find((code) => tag.toLowerCase().startsWith(code))
     if (language) return language
   }
   return 'en'

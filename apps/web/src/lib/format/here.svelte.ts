@@ -1,7 +1,7 @@
 import { deviceSettings } from './device-settings.svelte.ts'
-import { formatMoney } from './money.ts'
-import { formatNumber, inHundred } from './number.ts'
-import { formatDate, formatDay, formatDistance, formatWhen } from './time.ts'
+import { formatMoney } from '@evenbore/words/format/money.ts'
+import { formatNumber, inHundred } from '@evenbore/words/format/number.ts'
+import { formatDate, formatDay, formatDistance, formatWhen } from '@evenbore/words/format/time.ts'
 
 /** The clock of this screen, as state: moves twice a minute, so that "since" and "today" stay true on a page left open. */
 class Clock {

@@ -1,10 +1,10 @@
-import type { MethodCard, MethodName } from '#lib/words/en/methods.ts'
-import type { Language } from '#lib/words/text.svelte.ts'
+import type { MethodCard, MethodName } from '@evenbore/words/en/methods.ts'
+import type { Language } from '@evenbore/words/languages.ts'
 
 const cards: Record<Language, () => Promise<Readonly<Record<MethodName, MethodCard>>>> = {
-  en: () => import('#lib/words/en/methods.ts').then(({ methods }) => methods),
-  de: () => import('#lib/words/de/methods.ts').then(({ methods }) => methods),
-  es: () => import('#lib/words/es/methods.ts').then(({ methods }) => methods),
+  en: () => import('@evenbore/words/en/methods.ts').then(({ methods }) => methods),
+  de: () => import('@evenbore/words/de/methods.ts').then(({ methods }) => methods),
+  es: () => import('@evenbore/words/es/methods.ts').then(({ methods }) => methods),
 }
 
 /** The card of a test, fetched when first opened; the service worker has it, so it opens without network too. */

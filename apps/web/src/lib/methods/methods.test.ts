@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { methods as de } from '#lib/words/de/methods.ts'
-import { methods as en } from '#lib/words/en/methods.ts'
-import { methods as es } from '#lib/words/es/methods.ts'
+import { methods as de } from '@evenbore/words/de/methods.ts'
+import { methods as en } from '@evenbore/words/en/methods.ts'
+import { methods as es } from '@evenbore/words/es/methods.ts'
 import { cautionsAt } from './cautions.ts'
 
 test('every test has a card in three languages, with steps and a source for what it says', () => {

@@ -1,5 +1,5 @@
 import type { PressureUnit } from '@evenbore/contract'
-import { inUnit } from '#lib/format/pressure.ts'
+import { inUnit } from '@evenbore/words/format/pressure.ts'
 
 /** Repeatability of one reading without better knowledge: 1 percent (from memory), as the diagnosis takes it. */
 const REPEATABILITY = 0.01

@@ -1,6 +1,6 @@
 import { jobStateSchema, standingSchema, type Standing } from '@evenbore/contract'
 import { expect, test } from 'vitest'
-import { en } from '#lib/words/en.ts'
+import { en } from '@evenbore/words/en.ts'
 import { besideStanding, standingLine, standingSentence } from './sentence.ts'
 
 const standing = (over: Partial<Standing>): Standing => ({ state: 'booked', since: '2026-05-06T10:20:00Z', waitsFor: 'technician', waitsOn: null, until: null, beside: [], ...over })

@@ -1,5 +1,5 @@
 import type { JobSummary, Standing } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '@evenbore/words/en.ts'
 
 type When = (instant: string) => string
 const FINAL: ReadonlySet<string> = new Set(['handed-over', 'cancelled'])

@@ -1,14 +1,10 @@
-import { en, type Words } from './en.ts'
+import { en, type Words } from '@evenbore/words/en.ts'
+import type { Language } from '@evenbore/words/languages.ts'
 import { deviceSettings } from '#lib/format/device-settings.svelte.ts'
 
-export const languages = ['en', 'de', 'es'] as const
-export type Language = (typeof languages)[number]
-/** Each language in its own words, as it stands in a list to choose from. */
-export const languageNames: Record<Language, string> = { en: 'English', de: 'Deutsch', es: 'Español' }
-
 const others: Record<Exclude<Language, 'en'>, () => Promise<Words>> = {
-  de: () => import('./de.ts').then((module) => module.de),
-  es: () => import('./es.ts').then((module) => module.es),
+  de: () => import('@evenbore/words/de.ts').then((module) => module.de),
+  es: () => import('@evenbore/words/es.ts').then((module) => module.es),
 }
 
 /**

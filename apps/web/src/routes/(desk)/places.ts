@@ -1,5 +1,5 @@
 import type { Action } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '@evenbore/words/en.ts'
 
 interface Place {
   readonly href: string

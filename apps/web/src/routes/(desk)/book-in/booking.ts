@@ -1,6 +1,6 @@
 import type { NewEngine, NewJob, PriorWork } from '@evenbore/contract'
 import { instantFrom } from '#lib/format/local-time.ts'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** What the counter has typed so far; strings as typed, ids where something known was picked. */
 export interface Booking {

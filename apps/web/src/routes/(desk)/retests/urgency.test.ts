@@ -1,6 +1,6 @@
 import type { Retest } from '@evenbore/contract'
 import { expect, test } from 'vitest'
-import { changeWord } from './change-word.ts'
+import { changeWord } from '@evenbore/words/sentences/change.ts'
 import { byUrgency } from './urgency.ts'
 
 const retest = (id: string, over: Partial<Retest> & { latest?: string; bookedFor?: string }): Retest => {

@@ -1,5 +1,5 @@
 import type { Retest } from '@evenbore/contract'
-import { dueOf } from './retest-words.ts'
+import { dueOf } from '@evenbore/words/sentences/retest.ts'
 
 export type Urgency = 'overdue' | 'due' | 'booked' | 'later'
 const ORDER: readonly Urgency[] = ['overdue', 'due', 'booked', 'later']

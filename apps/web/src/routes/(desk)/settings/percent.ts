@@ -1,4 +1,4 @@
-import { parseNumber } from '#lib/format/number.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** A percentage as typed into hundredths of a percent; undefined where it cannot be read. */
 export function basisPointsFrom(typed: string): number | undefined {

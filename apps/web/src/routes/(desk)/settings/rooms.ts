@@ -1,5 +1,5 @@
 import type { Action } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '@evenbore/words/en.ts'
 
 /** The rooms of the settings and who may look into them. */
 export const rooms: readonly { readonly name: keyof Words['settings']['rooms']; readonly needs: Action }[] = [

@@ -1,5 +1,5 @@
 import type { EnteredReading, PressureUnit, TrailEntry } from '@evenbore/contract'
-import { inUnit } from '#lib/format/pressure.ts'
+import { inUnit } from '@evenbore/words/format/pressure.ts'
 
 export interface YearSession {
   readonly at: Date

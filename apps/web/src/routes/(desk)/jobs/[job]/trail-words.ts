@@ -1,9 +1,9 @@
 import type { EnteredReading, Suggestion, TrailEntry } from '@evenbore/contract'
-import type { Reader } from '#lib/evaluate/picture.ts'
+import type { Reader } from '@evenbore/words/reader.ts'
 import { suggestionWords } from '#lib/evaluate/suggestion-words.ts'
 import { beliefSteps } from '#lib/evidence/belief-steps.ts'
-import { inHundred } from '#lib/format/number.ts'
-import { readingWords } from './reading-words.ts'
+import { inHundred } from '@evenbore/words/format/number.ts'
+import { readingWords } from '@evenbore/words/sentences/reading.ts'
 
 interface Body {
   /** The reading as it was entered (a current trace without its samples). */

@@ -1,6 +1,6 @@
 import { OPERATIONS, type CatalogueItem, type NewCatalogueItem } from '@evenbore/contract'
-import { parseMoney } from '#lib/format/money.ts'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 import { basisPointsFrom, typedPercent } from '../percent.ts'
 
 /** A line of the catalogue as typed. */

@@ -1,5 +1,5 @@
 import type { EngineFamily, EngineSpecification, NewEngineFamily, PressureUnit } from '@evenbore/contract'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** An engine family as typed: the values the desk sets; what it does not show is kept as it was. */
 export interface FamilyForm {

@@ -1,6 +1,6 @@
 import type { Garage, NewGarage } from '@evenbore/contract'
-import { parseMoney } from '#lib/format/money.ts'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 import { basisPointsFrom, typedPercent } from '../percent.ts'
 
 /** A garage as typed. */

@@ -1,7 +1,7 @@
 import type { GarageGauge, Gauge, LeakageTester, NewGauge, PressureUnit } from '@evenbore/contract'
-import type { Reader } from '#lib/evaluate/picture.ts'
-import { formatNumber, parseNumber } from '#lib/format/number.ts'
-import { formatPressure } from '#lib/format/pressure.ts'
+import type { Reader } from '@evenbore/words/reader.ts'
+import { formatNumber, parseNumber } from '@evenbore/words/format/number.ts'
+import { formatPressure } from '@evenbore/words/format/pressure.ts'
 
 /** An instrument as typed. */
 export interface GaugeForm {

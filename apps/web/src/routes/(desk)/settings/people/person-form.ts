@@ -1,5 +1,5 @@
 import type { NewPerson, Person, Role } from '@evenbore/contract'
-import { parseMoney } from '#lib/format/money.ts'
+import { parseMoney } from '@evenbore/words/format/money.ts'
 
 export interface RoleForm {
   role: Role

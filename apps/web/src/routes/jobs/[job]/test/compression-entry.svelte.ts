@@ -1,6 +1,6 @@
 import type { CompressionReading, EnteredReading, Pressure, PressureUnit, StoredReading } from '@evenbore/contract'
 import { nextUnread, readingOrder } from '#lib/evaluate/banks.ts'
-import { parsePressure, type ParsedPressure } from '#lib/format/pressure.ts'
+import { parsePressure, type ParsedPressure } from '@evenbore/words/format/pressure.ts'
 import { press, type PadKey } from '#lib/keypad/typed.ts'
 import { getDraft, putDraft } from '#lib/offline/draft-store.ts'
 import type { Bench } from './bench.svelte.ts'

@@ -1,7 +1,7 @@
 import type { Reading } from '@evenbore/contract'
-import type { Reader } from '#lib/evaluate/picture.ts'
-import { formatNumber } from '#lib/format/number.ts'
-import { formatPressure } from '#lib/format/pressure.ts'
+import type { Reader } from '@evenbore/words/reader.ts'
+import { formatNumber } from '@evenbore/words/format/number.ts'
+import { formatPressure } from '@evenbore/words/format/pressure.ts'
 
 /** One reading in a few words: "Cylinder 3, dry compression 129 psi". */
 export function readingWords(reading: Reading, reader: Reader): string {

@@ -1,5 +1,5 @@
 import type { HandOver } from '@evenbore/contract'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** A promise to measure again as it is being typed. */
 export interface FollowUpDraft {

@@ -1,6 +1,6 @@
 import type { CatalogueItem, QuoteDraft, QuoteLineInput } from '@evenbore/contract'
-import { parseMoney } from '#lib/format/money.ts'
-import { parseNumber } from '#lib/format/number.ts'
+import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** A line as it is being typed: figures as text. */
 export interface LineDraft {

@@ -1,6 +1,6 @@
 import type { Conditions } from '@evenbore/contract'
-import { formatNumber } from '#lib/format/number.ts'
-import type { Words } from './en.ts'
+import { formatNumber } from '../format/number.ts'
+import type { Words } from '../en.ts'
 
 /** Conditions as one line: "hot, throttle open, all plugs out, 10 strokes, Gauge 4"; `gauge` null says that none was named, undefined leaves it out. */
 export function conditionWords(conditions: Conditions, gauge: { readonly name: string; readonly accuracyClass?: number } | null | undefined, words: Words, locale: string): string {

@@ -1,5 +1,5 @@
 import type { EngineSpecification } from '@evenbore/contract'
-import type { Words } from './en.ts'
+import type { Words } from '../en.ts'
 
 /** An engine in a few words: "4 in line, petrol". */
 export function engineWords(engine: Pick<EngineSpecification, 'layout' | 'cylinders' | 'fuel'>, words: Words): string {

@@ -1,7 +1,7 @@
 import type { EnteredReading } from '@evenbore/contract'
-import type { Reader } from '#lib/evaluate/picture.ts'
-import { formatNumber } from '#lib/format/number.ts'
-import { formatPressure } from '#lib/format/pressure.ts'
+import type { Reader } from '../reader.ts'
+import { formatNumber } from '../format/number.ts'
+import { formatPressure } from '../format/pressure.ts'
 
 type Of<Test extends EnteredReading['test']> = Extract<EnteredReading, { test: Test }>
 

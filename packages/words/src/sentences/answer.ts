@@ -1,5 +1,5 @@
 import type { Approval, Authorisation } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '../en.ts'
 
 /** What a manager answered: "sent back by Ruth, 10:20: “What does the oil test say?”" */
 export function answerWords(approval: Approval, words: Words, when: (instant: string) => string): string {

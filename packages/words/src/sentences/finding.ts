@@ -1,5 +1,5 @@
 import { CAUSES, FAULTS, type FindingCode } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '../en.ts'
 
 /** Everything that can be found at strip-down: faults, what holds for the whole engine, or nothing. */
 export const findingCodes: readonly FindingCode[] = [...FAULTS, 'gasket-between', ...CAUSES.filter((cause) => cause !== 'none'), 'nothing']

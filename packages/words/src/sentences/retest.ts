@@ -1,5 +1,5 @@
 import type { Retest } from '@evenbore/contract'
-import type { Words } from '#lib/words/en.ts'
+import type { Words } from '../en.ts'
 
 interface Here {
   readonly date: (day: string) => string

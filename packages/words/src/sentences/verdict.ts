@@ -1,6 +1,6 @@
 import type { Evaluation } from '@evenbore/contract'
-import { formatNumber, inHundred } from '#lib/format/number.ts'
-import type { Reader } from './picture.ts'
+import { formatNumber, inHundred } from '../format/number.ts'
+import type { Reader } from '../reader.ts'
 
 /** How things stand in one breath: the lead is underlined, the rest says how sure that is. */
 export interface VerdictSentence {
