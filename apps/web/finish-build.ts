@@ -53,7 +53,7 @@ const routes = ENTRIES.map(([route, address]) => [address, [...filesOf(route)].f
 // files that several pages need are named once
 const files = [...new Set(routes.flatMap(([, of]) => of))].map((file) => file.replace('_app/immutable/', ''))
 const table = routes.map(([address, of]) => `[${String(address)},${JSON.stringify(of.map((file) => files.indexOf(file.replace('_app/immutable/', ''))))}]`).join(',')
-const script = `<script>{const f=${JSON.stringify(files)};for(const[a,n]of[${table}])if(a.test(location.pathname)){for(const i of n){const l=document.createElement('link');l.href='/_app/immutable/'+f[i];if(f[i].endsWith('.css'))l.rel='preload',l.as='style';else l.rel='modulepreload';document.head.append(l)}break}}</script>`
+const script = `<script>{const f=${JSON.stringify(files)};for(const[a,n]of[${table}])if(a.test(location.pathname)){for(const i of n){const l=document.createElement('link');l.href='/_app/immutable/'+f[i];if(f[i].endsWith('.css'))l.rel='preload',l.as='style',l.crossOrigin='';else l.rel='modulepreload';document.head.append(l)}break}}</script>`
 const marked = html.replace('<!-- files of this page -->', script)
 if (marked === html) throw new Error('The start page has lost the place where the files of a page are named.')
 writeFileSync(page, marked)

@@ -117,9 +117,21 @@ test('a session closed meanwhile: the late reading is kept by the server, shown,
 })
 
 test('without network somebody of the last day takes over by PIN, a wrong PIN does not', async () => {
+  // handed over while the server is still asked who is here: its late answer must not bring that person back
+  let answerNow = () => {}
+  await page.route('**/v1/me', async (route) => {
+    const response = await route.fetch()
+    await new Promise<void>((done) => (answerNow = done))
+    await route.fulfill({ response })
+  }, { times: 1 })
   await page.goto(`${scene.base}/bay`)
   await page.getByRole('button', { name: 'Hand over the tablet' }).click()
   await page.getByRole('heading', { name: 'Who is working here?' }).waitFor()
+  const late = page.waitForResponse('**/v1/me')
+  answerNow()
+  await (await late).finished()
+  await page.getByRole('button', { name: scene.chain.mill.manager.name }).waitFor()
+  expect(await page.getByRole('button', { name: 'Hand over the tablet' }).count()).toBe(0)
   await context.setOffline(true)
   await page.reload()
   const name = scene.chain.mill.technician.name

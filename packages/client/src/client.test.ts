@@ -91,6 +91,54 @@ test('an access token that ran out is renewed once for all calls that wait for i
   expect(seen.filter((header) => header === 'Bearer second')).toHaveLength(3)
 })
 
+test('a sign-out that met a renewal under way wins, and tells the server what the renewal brought', async () => {
+  const left: (string | undefined)[] = []
+  let answer: (() => void) | undefined
+  const baseUrl = await serve((request, _body, response) => {
+    if (request.url === '/v1/sign-out') {
+      left.push(request.headers.authorization)
+      return void response.writeHead(204).end()
+    }
+    const tokens = (accessToken: string) => json(response, 200, { accessToken, tokenType: 'Bearer', expiresInSeconds: 600 })
+    if (request.url === '/v1/sign-in/refresh') answer = () => tokens('second')
+    else tokens('first')
+  })
+  let leaving = false
+  const { session } = createClient({ baseUrl, refresh: 'cookie', patience: fast, leaving: { get: () => leaving, set: (now) => (leaving = now) } })
+  await session.signIn({ kind: 'person', email: 'a@example.org', password: 'x' })
+  const renewed = session.renew()
+  await expect.poll(() => answer).toBeDefined()
+  await session.signOut()
+  answer!()
+  expect(await renewed).toBe(false)
+  expect([session.present, leaving, left]).toEqual([false, false, ['Bearer first', 'Bearer second']])
+})
+
+test('a sign-out without network is not undone by the cookie when the network is back, and then reaches the server', async () => {
+  let network = true
+  const left: (string | undefined)[] = []
+  const baseUrl = await serve((request, _body, response) => {
+    if (!network) return void request.socket.destroy()
+    if (request.url !== '/v1/sign-out') return json(response, 200, { accessToken: 'token', tokenType: 'Bearer', expiresInSeconds: 600 })
+    left.push(request.headers.authorization)
+    response.writeHead(204).end()
+  })
+  let leaving = false
+  const options = { baseUrl, refresh: 'cookie', patience: fast, leaving: { get: () => leaving, set: (now: boolean) => (leaving = now) } } as const
+  const { session } = createClient(options)
+  await session.signIn({ kind: 'person', email: 'a@example.org', password: 'x' })
+  network = false
+  await session.signOut()
+  expect([session.present, leaving, left]).toEqual([false, true, []])
+  network = true
+  // another page load: only the mark and the cookie are left
+  const { session: next } = createClient(options)
+  expect(await next.renew()).toBe(false)
+  expect([next.present, leaving, left]).toEqual([false, false, ['Bearer token']])
+  expect((await next.signIn({ kind: 'person', email: 'a@example.org', password: 'x' })).ok).toBe(true)
+  expect(await next.renew()).toBe(true)
+})
+
 test('wrong credentials come back as their problem, not as an exception', async () => {
   const baseUrl = await serve((_request, _body, response) => json(response, 401, { type: '/docs/problems/wrong-credentials', title: 'These credentials are not right', status: 401 }))
   const answer = await createClient({ baseUrl, patience: fast }).session.signIn({ kind: 'person', email: 'a@example.org', password: 'no' })

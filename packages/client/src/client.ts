@@ -15,6 +15,8 @@ export interface ClientOptions {
   readonly patience?: Partial<Patience>
   /** See `SessionOptions.exclusive`. */
   readonly exclusive?: SessionOptions['exclusive']
+  /** See `SessionOptions.leaving`. */
+  readonly leaving?: SessionOptions['leaving']
 }
 
 /** Typed calls of every route (`GET('/v1/jobs/{job}', ...)`), the sign-in they carry, and the live events. */
@@ -38,7 +40,7 @@ export interface Client extends FetchClient<paths> {
 export function createClient(options: ClientOptions): Client {
   const baseUrl = options.baseUrl.replace(/\/+$/, '')
   const plain = transport({ fetch: options.fetch, patience: options.patience })
-  const session = new Session({ baseUrl, send: plain, refresh: options.refresh ?? 'body', exclusive: options.exclusive })
+  const session = new Session({ baseUrl, send: plain, refresh: options.refresh ?? 'body', exclusive: options.exclusive, leaving: options.leaving })
   const send = transport({ fetch: options.fetch, patience: options.patience, tokens: session })
   const calls = createFetchClient<paths>({ baseUrl, fetch: send, credentials: 'same-origin' })
   return Object.assign(calls, {

@@ -9,6 +9,11 @@ export type Credentials =
 
 export type SignedIn = { readonly ok: true; readonly error?: undefined } | { readonly ok: false; readonly error: Problem }
 
+export interface Leaving {
+  readonly get: () => boolean
+  readonly set: (leaving: boolean) => void
+}
+
 export interface SessionOptions {
   readonly baseUrl: string
   /** Sends a request without token; the transport's retries behind it. */
@@ -17,11 +22,16 @@ export interface SessionOptions {
   readonly refresh: 'cookie' | 'body'
   /** Lets one renewal run at a time where several pages share the refresh cookie; default: just runs it. */
   readonly exclusive?: <T>(task: () => Promise<T>) => Promise<T>
+  /** Remembers across page loads that a sign-out has not reached the server: until it has, the refresh cookie must not sign anybody in. */
+  readonly leaving?: Leaving
   readonly now?: () => number
 }
 
 /** A token is renewed this long before it runs out, so that a slow request does not meet its end. */
 const EARLY_MS = 20_000
+
+/** A line that answers nothing must not keep the next person waiting. */
+const SIGN_OUT_MS = 5_000
 
 /**
  * The tokens of one sign-in, in memory only. Renews by the rotating refresh token, each at most once at a time: a second use of one
@@ -35,6 +45,9 @@ export class Session implements TokenSource {
   #app: Extract<Credentials, { kind: 'app' }> | undefined
   #renewing: Promise<boolean> | undefined
   #tabletToken: string | undefined
+  /** Counts sign-outs: an answer that was asked for before one must not sign anybody in after it. */
+  #departures = 0
+  #ending: Promise<void> | undefined
   /** False after a renewal that got no answer: the sign-in may still be good. */
   answered = true
 
@@ -44,24 +57,39 @@ export class Session implements TokenSource {
 
   /** Signs in; a refusal is returned as the problem it came with. */
   async signIn(credentials: Credentials): Promise<SignedIn> {
+    // the answer to a sign-out clears the cookie: it must not clear the next person's
+    await this.#ending
     const response = await this.#ask(credentials)
     if (!response.ok) return { ok: false, error: await problemOf(response) }
     await this.#keep(response)
     this.#app = credentials.kind === 'app' ? credentials : undefined
+    this.#options.leaving?.set(false)
     return { ok: true }
   }
 
-  /** Ends the sign-in here and on the server; without network only here. */
+  /** Ends the sign-in here at once, and on the server; without network there as soon as it is asked again. */
   async signOut(): Promise<void> {
     const token = this.#accessToken
     this.forget()
-    if (token === undefined) return
-    const request = new Request(`${this.#options.baseUrl}/v1/sign-out`, { method: 'POST', headers: { authorization: `Bearer ${token}` }, credentials: 'same-origin' })
-    await this.#options.send(request).catch(() => undefined)
+    this.#options.leaving?.set(true)
+    if (token !== undefined) await this.#endOnServer(token)
+    else if (this.#options.leaving) await this.renew()
+  }
+
+  #endOnServer(token: string): Promise<void> {
+    const headers = { authorization: `Bearer ${token}` }
+    const request = new Request(`${this.#options.baseUrl}/v1/sign-out`, { method: 'POST', headers, credentials: 'same-origin', keepalive: true, signal: AbortSignal.timeout(SIGN_OUT_MS) })
+    this.#ending = this.#options.send(request).then(
+      // refused: that sign-in had ended already
+      (response) => void (response.status < 500 && this.#options.leaving?.set(false)),
+      () => undefined,
+    )
+    return this.#ending
   }
 
   /** Drops what is in memory. */
   forget(): void {
+    this.#departures += 1
     this.#accessToken = undefined
     this.#refreshToken = undefined
     this.#app = undefined
@@ -98,13 +126,22 @@ export class Session implements TokenSource {
     if (refresh === 'body' && this.#refreshToken === undefined) return false
     const body = refresh === 'body' ? { refreshToken: this.#refreshToken } : {}
     const path = refresh === 'body' ? '/v1/sign-in/refresh?refresh=body' : '/v1/sign-in/refresh'
+    const [departures, leaving] = [this.#departures, this.#options.leaving?.get() ?? false]
     // kept alive: a page that is reloaded meanwhile must not lose the one token that works next
     const response = await send(post(`${baseUrl}${path}`, body, {}, refresh === 'cookie')).catch(() => undefined)
     this.answered = response !== undefined
     // no answer: the token may still be good, the next call will tell
     if (response === undefined) return false
     if (!response.ok) {
-      if (response.status === 401 || response.status === 400) this.forget()
+      if (response.status === 401 || response.status === 400) {
+        this.#options.leaving?.set(false)
+        this.forget()
+      }
+      return false
+    }
+    // somebody left meanwhile, or before and without network: what the cookie brought is only good for telling the server
+    if (leaving || departures !== this.#departures) {
+      await this.#endOnServer(tokenOf(await answerOf(response)))
       return false
     }
     await this.#keep(response)
@@ -128,10 +165,9 @@ export class Session implements TokenSource {
   }
 
   async #keep(response: Response): Promise<void> {
-    const answer = (await response.json()) as Tokens | { access_token: string; expires_in: number }
-    const [token, seconds] = 'access_token' in answer ? [answer.access_token, answer.expires_in] : [answer.accessToken, answer.expiresInSeconds]
-    this.#accessToken = token
-    this.#expiresAt = this.#now() + seconds * 1000
+    const answer = await answerOf(response)
+    this.#accessToken = tokenOf(answer)
+    this.#expiresAt = this.#now() + ('access_token' in answer ? answer.expires_in : answer.expiresInSeconds) * 1000
     if ('refreshToken' in answer) this.#refreshToken = answer.refreshToken
   }
 
@@ -140,6 +176,9 @@ export class Session implements TokenSource {
   }
 }
 
+type Answered = Tokens | { access_token: string; expires_in: number }
+const answerOf = async (response: Response) => (await response.json()) as Answered
+const tokenOf = (answer: Answered) => ('access_token' in answer ? answer.access_token : answer.accessToken)
 const justRun = <T>(task: () => Promise<T>): Promise<T> => task()
 
 function post(url: string, body: object, headers: Record<string, string> = {}, keepalive = false): Request {

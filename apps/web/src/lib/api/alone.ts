@@ -5,6 +5,7 @@ export function alone<T>(name: string, task: () => Promise<T>): Promise<T> {
 }
 
 const UNDER_WAY = 'evenbore.refreshing'
+const LEAVING = 'evenbore.leaving'
 /** A renewal that a page began and did not see end (it was reloaded) has its answer within this long, or never. */
 const SETTLED_MS = 1_500
 
@@ -14,25 +15,37 @@ const SETTLED_MS = 1_500
  */
 export function renewAlone<T>(task: () => Promise<T>): Promise<T> {
   return alone('evenbore.refresh', async () => {
-    const began = Number(mark() ?? 0)
+    const began = Number(mark(UNDER_WAY) ?? 0)
     if (Date.now() - began < SETTLED_MS) await new Promise((done) => setTimeout(done, SETTLED_MS - (Date.now() - began)))
-    mark(String(Date.now()))
+    setMark(UNDER_WAY, String(Date.now()))
     try {
       return await task()
     } finally {
-      mark('')
+      setMark(UNDER_WAY, undefined)
     }
   })
 }
 
-/** Reads, sets or (by '') removes the mark; where storage is refused there is none. */
-function mark(value?: string): string | null {
+/** A sign-out that the server has not heard of, remembered over reloads. */
+export const leaving = {
+  get: () => mark(LEAVING) !== null,
+  set: (now: boolean) => setMark(LEAVING, now ? '1' : undefined),
+}
+
+/** Marks live in the device's storage; where that is refused there are none. */
+function mark(name: string): string | null {
   try {
-    if (value === undefined) return localStorage.getItem(UNDER_WAY)
-    if (value === '') localStorage.removeItem(UNDER_WAY)
-    else localStorage.setItem(UNDER_WAY, value)
+    return localStorage.getItem(name)
+  } catch {
+    return null
+  }
+}
+
+function setMark(name: string, value: string | undefined): void {
+  try {
+    if (value === undefined) localStorage.removeItem(name)
+    else localStorage.setItem(name, value)
   } catch {
     // refused storage
   }
-  return null
 }

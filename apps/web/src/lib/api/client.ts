@@ -1,5 +1,5 @@
 import { createClient } from '@evenbore/client'
-import { renewAlone } from './alone.ts'
+import { leaving, renewAlone } from './alone.ts'
 
 /** The one client of this page. Tokens live in memory; the refresh token is a cookie that scripts cannot read. */
 export const client = createClient({
@@ -7,4 +7,5 @@ export const client = createClient({
   refresh: 'cookie',
   // a refresh token works once: two tabs that renew at the same moment would end the sign-in of both
   exclusive: renewAlone,
+  leaving,
 })

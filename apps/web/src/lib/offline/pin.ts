@@ -11,10 +11,17 @@ async function derive(pin: string, salt: Uint8Array<ArrayBuffer>): Promise<Uint8
   return new Uint8Array(await crypto.subtle.deriveBits({ name: 'PBKDF2', hash: 'SHA-256', salt, iterations: ROUNDS }, key, 256))
 }
 
-/** Remembers somebody whose PIN the server has just accepted. */
-export async function rememberPin(person: string, name: string, pin: string): Promise<void> {
+/**
+ * Prepares to remember somebody: the slow part runs while the server is asked. Call what it answers once the server has accepted the PIN;
+ * a storage that refuses only means that working without network suffers.
+ */
+export function preparePin(person: string, name: string, pin: string): () => Promise<void> {
   const salt = crypto.getRandomValues(new Uint8Array(16))
-  await (await database()).put('people', { person, name, lastOnline: Date.now(), salt, verifier: await derive(pin, salt), wrongTries: 0 })
+  const derived = derive(pin, salt).catch(() => undefined)
+  return async () => {
+    const verifier = await derived
+    if (verifier) await (await database()).put('people', { person, name, lastOnline: Date.now(), salt, verifier, wrongTries: 0 })
+  }
 }
 
 /** People who may take over without network just now. */

@@ -2,7 +2,7 @@ import { client } from '#lib/api/client.ts'
 import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
 import { contact } from './contact.svelte.ts'
 import { outbox } from './outbox.svelte.ts'
-import { checkPin, rememberPin } from './pin.ts'
+import { checkPin, preparePin } from './pin.ts'
 import { present } from './present.svelte.ts'
 
 export type TakeOverAnswer = { readonly taken: true } | { readonly taken: false; readonly why: 'wrong' | 'unknown-offline' | 'wait' | 'refused'; readonly seconds?: number }
@@ -15,10 +15,10 @@ let unconfirmed: { readonly person: string; readonly name: string; readonly pin:
 
 /** Hands the tablet to a person: by the server, or without network by what the tablet remembers of the last day. */
 export async function takeOver(person: { readonly id: string; readonly name: string }, pin: string): Promise<TakeOverAnswer> {
-  const answer = await signedIn.takeOver(person.id, pin)
+  // remembered before the person is shown as here: from then on the hand may go anywhere, and the network too
+  const answer = await signedIn.takeOver(person.id, pin, preparePin(person.id, person.name, pin))
   if (answer.ok) {
     contact.online = true
-    await rememberPin(person.id, person.name, pin)
     present.arrive({ ...person, unconfirmed: false })
     pinNeeded.now = false
     unconfirmed = undefined
@@ -71,10 +71,9 @@ export async function somebodySignedIn(): Promise<boolean> {
 async function confirm(): Promise<void> {
   if (!unconfirmed) return
   const { person, name, pin } = unconfirmed
-  const answer = await signedIn.takeOver(person, pin)
+  const answer = await signedIn.takeOver(person, pin, preparePin(person, name, pin))
   if (answer.ok) {
     unconfirmed = undefined
-    await rememberPin(person, name, pin)
     present.arrive({ id: person, name, unconfirmed: false })
     pinNeeded.now = false
   } else if (answer.error.status === 401 || answer.error.status === 403) {

@@ -19,6 +19,8 @@ class SignedIn {
   #garage = $state<string | undefined>(stored())
   readonly #actor = $derived(this.me ? actorFrom(this.me) : undefined)
   #starting: Promise<void> | undefined
+  /** Counts comings and goings: who the server named before one of them is not who is here after it. */
+  #changes = 0
 
   /** The garage that is looked at: the last chosen, else the first. */
   readonly garage = $derived<MyGarage | undefined>(this.me?.garages.find(({ id }) => id === this.#garage) ?? this.me?.garages[0])
@@ -30,31 +32,39 @@ class SignedIn {
     return this.#starting
   }
 
-  async signIn(credentials: Credentials): Promise<SignInAnswer> {
+  /** Signs in. `before` is waited for before anybody is shown as signed in. */
+  async signIn(credentials: Credentials, before?: () => Promise<void>): Promise<SignInAnswer> {
     let answered: SignInAnswer
     try {
       answered = await client.session.signIn(credentials)
     } catch {
       return { ok: false, error: { type: 'about:blank', title: '', status: 0 } }
     }
-    if (answered.ok) await this.refresh()
+    if (!answered.ok) return answered
+    this.#changes += 1
+    await before?.()
+    await this.refresh()
     return answered
   }
 
   /** Hands an enrolled tablet over to a person by PIN. */
-  takeOver(person: string, pin: string): Promise<SignInAnswer> {
+  takeOver(person: string, pin: string, before?: () => Promise<void>): Promise<SignInAnswer> {
     const tabletToken = enrolment.now?.tabletToken ?? ''
-    return this.signIn({ kind: 'tablet', tabletToken, person, pin })
+    return this.signIn({ kind: 'tablet', tabletToken, person, pin }, before)
   }
 
+  /** Nobody is here from this moment on; the server learns of it as soon as it can. */
   async signOut(): Promise<void> {
-    await client.session.signOut()
+    this.#changes += 1
     this.me = null
+    await client.session.signOut()
   }
 
   /** Asks the server again who this is, e.g. after settings were changed. */
   async refresh(): Promise<void> {
+    const changes = this.#changes
     const answered = await answer<Me>(client.GET('/v1/me', {}))
+    if (changes !== this.#changes) return
     if (answered.refusal) {
       this.unreachable = answered.refusal.status === 0
       this.me = null

@@ -1,4 +1,5 @@
 import type { Conditions, EnteredReading, GarageGauge, Job, NewSession, ReadingPut, Session, SessionPurpose, StoredReading, Suggestion } from '@evenbore/contract'
+import { gathered } from '#lib/api/gathered.ts'
 import { caseOf } from '#lib/evaluate/case-of.ts'
 import { Evaluator } from '#lib/evaluate/evaluator.svelte.ts'
 import { contact } from '#lib/offline/contact.svelte.ts'
@@ -87,21 +88,23 @@ export class Bench {
 
   /** Asks the server for job, sessions and gauges; without network what is kept stays. */
   async refresh(): Promise<void> {
-    const [job, sessions] = await Promise.all([getKept<Job>(`/v1/jobs/${this.jobId}`), getKept<List<Session>>(`/v1/jobs/${this.jobId}/sessions`)])
-    if (job.refusal === undefined) {
-      this.job = job.value
-      this.keptAt = job.keptAt
-      this.refusal = undefined
-      await this.#openGauges(job.value.garage)
-    } else this.refusal = job.refusal
-    if (sessions.refusal === undefined) this.#serve(sessions.value.items)
+    await Promise.all([this.#refreshJob(), this.refreshSessions()])
   }
 
-  /** Sessions alone: after something was sent, or a live event told of another's reading. */
-  async refreshSessions(): Promise<void> {
+  readonly #refreshJob = gathered(async () => {
+    const job = await getKept<Job>(`/v1/jobs/${this.jobId}`)
+    this.refusal = job.refusal
+    if (job.refusal !== undefined) return
+    this.job = job.value
+    this.keptAt = job.keptAt
+    await this.#openGauges(job.value.garage)
+  })
+
+  /** Sessions alone: after something was sent, or a live event told of another's reading. An older list never takes the place of a newer one. */
+  readonly refreshSessions = gathered(async () => {
     const sessions = await getKept<List<Session>>(`/v1/jobs/${this.jobId}/sessions`)
     if (sessions.refusal === undefined) this.#serve(sessions.value.items)
-  }
+  })
 
   /** Opens a session; conditions and instruments of an open one never change, another one is opened instead. */
   async begin(setup: Setup): Promise<void> {

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest'
+import { gathered } from './gathered.ts'
+
+test('calls made while one runs share one more run, whose answer is the last', async () => {
+  const answers: (() => void)[] = []
+  const again = gathered(() => new Promise<void>((done) => answers.push(done)))
+  const first = again()
+  const others = Promise.all([again(), again(), again()])
+  expect(answers).toHaveLength(1)
+  answers[0]!()
+  await expect.poll(() => answers.length).toBe(2)
+  answers[1]!()
+  await Promise.all([first, others])
+  expect(answers).toHaveLength(2)
+})
+
+test('a run that fails tells its callers, and the next call runs again', async () => {
+  let runs = 0
+  const again = gathered(() => (++runs === 1 ? Promise.reject(new Error('no')) : Promise.resolve()))
+  await expect(again()).rejects.toThrow('no')
+  await again()
+  expect(runs).toBe(2)
+})

@@ -1,0 +1,19 @@
+/**
+ * Makes a fetch run one at a time: calls that come while it runs share one more run after it. An answer that was asked for earlier
+ * so never overwrites one that was asked for later.
+ */
+export function gathered(task: () => Promise<void>): () => Promise<void> {
+  let wanted = false
+  let running: Promise<void> | undefined
+  const run = async (): Promise<void> => {
+    while (wanted) {
+      wanted = false
+      await task()
+    }
+  }
+  return () => {
+    wanted = true
+    running ??= run().finally(() => (running = undefined))
+    return running
+  }
+}
