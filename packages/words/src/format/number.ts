@@ -1,3 +1,5 @@
+import { numberFormat } from './kept-formats.ts'
+
 /** What a typed number turned out to be. */
 export type ParsedNumber = { readonly value: number; readonly decimals: number; readonly error?: undefined } | { readonly error: 'bad-number' | 'two-marks' | 'negative'; readonly value?: undefined }
 
@@ -33,17 +35,9 @@ export function significantDigits(value: number): number {
   return Math.max(1, digits.length)
 }
 
-const cache = new Map<string, Intl.NumberFormat>()
-function formatter(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
-  const key = `${locale}${JSON.stringify(options)}`
-  const kept = cache.get(key) ?? new Intl.NumberFormat(locale, options)
-  cache.set(key, kept)
-  return kept
-}
-
 /** A plain number with at most so many decimals, in the person's locale. */
 export function formatNumber(value: number, locale: string, maximumFractionDigits = 0, minimumFractionDigits = 0): string {
-  return formatter(locale, { maximumFractionDigits, minimumFractionDigits, useGrouping: value >= 10_000 }).format(value)
+  return numberFormat(locale, { maximumFractionDigits, minimumFractionDigits, useGrouping: value >= 10_000 }).format(value)
 }
 
 /** A probability as "54" of "54 in 100": never 0 or 100 for what is not certain. */
@@ -56,7 +50,7 @@ export function inHundred(probability: number, locale: string): string {
 
 /** The sign in front, as decibans are written: +11.2, −2.1. */
 export function formatSigned(value: number, locale: string, decimals = 1): string {
-  return formatter(locale, { maximumFractionDigits: decimals, minimumFractionDigits: decimals, signDisplay: 'always' }).format(value)
+  return numberFormat(locale, { maximumFractionDigits: decimals, minimumFractionDigits: decimals, signDisplay: 'always' }).format(value)
 }
 
 /** Rounds to so many significant digits. */

@@ -1,25 +1,27 @@
+import { dateFormat } from './kept-formats.ts'
+
 /** Times are shown in the garage's zone wherever the device stands; the wire is UTC. */
 
 const MINUTE = 60_000
 
 /** The day of an instant in a zone, as YYYY-MM-DD. */
 export function dayIn(zone: string, instant: Date): string {
-  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(instant)
+  return dateFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(instant)
 }
 
 /** "10:20". */
 export function formatClock(instant: string | Date, zone: string, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { timeZone: zone, hour: '2-digit', minute: '2-digit' }).format(new Date(instant))
+  return dateFormat(locale, { timeZone: zone, hour: '2-digit', minute: '2-digit' }).format(new Date(instant))
 }
 
 /** "6 May 2026". */
 export function formatDay(instant: string | Date, zone: string, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(instant))
+  return dateFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(instant))
 }
 
 /** A calendar day that has no hour (a due date), as written: "20 May 2026". */
 export function formatDate(day: string, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { timeZone: 'UTC', day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(`${day}T00:00:00Z`))
+  return dateFormat(locale, { timeZone: 'UTC', day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(`${day}T00:00:00Z`))
 }
 
 /** As short as the distance allows: today only the clock, this year the day, else with the year. */
@@ -27,7 +29,7 @@ export function formatWhen(instant: string | Date, zone: string, locale: string,
   const at = new Date(instant)
   if (dayIn(zone, at) === dayIn(zone, now)) return formatClock(at, zone, locale)
   const sameYear = dayIn(zone, at).slice(0, 4) === dayIn(zone, now).slice(0, 4)
-  const day = new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', ...(sameYear ? {} : { year: 'numeric' }) }).format(at)
+  const day = dateFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', ...(sameYear ? {} : { year: 'numeric' }) }).format(at)
   return `${day}, ${formatClock(at, zone, locale)}`
 }
 

@@ -1,6 +1,7 @@
 import type { Refusal } from '#lib/ui/refusal.ts'
 import type { Answer } from './answer.ts'
 import { gathered } from './gathered.ts'
+import { keptParts } from './kept-parts.ts'
 
 /**
  * Something fetched for a screen, as state: nothing yet, a value, or why not. A second fetch keeps the value until the new one is there,
@@ -23,7 +24,7 @@ export class Loaded<Value> {
 
   /** Puts in what an action answered, without asking again. */
   set(value: Value, etag?: string): void {
-    this.value = value
+    this.value = keptParts(this.value, value)
     this.etag = etag
     this.refusal = undefined
   }

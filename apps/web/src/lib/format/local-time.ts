@@ -1,8 +1,10 @@
+import { dateFormat } from '@evenbore/words/format/kept-formats.ts'
+
 /** Between the times a person types (in the garage's zone, wherever the device stands) and the instants that go on the wire. */
 
 /** Minutes that a zone is ahead of UTC at an instant. */
 function offsetMinutes(zone: string, instant: number): number {
-  const parts = new Intl.DateTimeFormat('en-US', { timeZone: zone, hourCycle: 'h23', year: 'numeric', month: 'numeric', day: 'numeric', hour: 'numeric', minute: 'numeric', second: 'numeric' }).formatToParts(new Date(instant))
+  const parts = dateFormat('en-US', { timeZone: zone, hourCycle: 'h23', year: 'numeric', month: 'numeric', day: 'numeric', hour: 'numeric', minute: 'numeric', second: 'numeric' }).formatToParts(new Date(instant))
   const at = (type: string) => Number(parts.find((part) => part.type === type)?.value)
   const shown = Date.UTC(at('year'), at('month') - 1, at('day'), at('hour'), at('minute'), at('second'))
   return Math.round((shown - Math.floor(instant / 1000) * 1000) / 60_000)

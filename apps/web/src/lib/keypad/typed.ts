@@ -1,3 +1,5 @@
+import { numberFormat } from '@evenbore/words/format/kept-formats.ts'
+
 /** The digits of a value being entered. Pure: what one press makes of the text so far. */
 
 /** Longest text that a reading needs: "1450.00". */
@@ -21,7 +23,7 @@ export function press(typed: string, key: PadKey, mark: '.' | ','): string {
 
 /** The decimal mark of a locale. */
 export function markOf(locale: string): '.' | ',' {
-  return new Intl.NumberFormat(locale).format(1.5).includes(',') ? ',' : '.'
+  return numberFormat(locale, {}).format(1.5).includes(',') ? ',' : '.'
 }
 
 /** What of a hardware key concerns the pad. */

@@ -1,5 +1,6 @@
 import type { Conditions, EnteredReading, GarageGauge, Job, NewSession, ReadingPut, Session, SessionPurpose, StoredReading, Suggestion } from '@evenbore/contract'
 import { gathered } from '#lib/api/gathered.ts'
+import { keptParts } from '#lib/api/kept-parts.ts'
 import { caseOf } from '#lib/evaluate/case-of.ts'
 import { Evaluator } from '#lib/evaluate/evaluator.svelte.ts'
 import { contact } from '#lib/offline/contact.svelte.ts'
@@ -95,7 +96,7 @@ export class Bench {
     const job = await getKept<Job>(`/v1/jobs/${this.jobId}`)
     this.refusal = job.refusal
     if (job.refusal !== undefined) return
-    this.job = job.value
+    this.job = keptParts(this.job, job.value)
     this.keptAt = job.keptAt
     await this.#openGauges(job.value.garage)
   })
@@ -161,7 +162,7 @@ export class Bench {
 
   /** Takes a fetched list; what was sent and is in it need not be remembered here any longer. */
   #serve(sessions: readonly Session[]): void {
-    this.#served = sessions
+    this.#served = keptParts(this.#served, sessions)
     const ids = new Set(sessions.flatMap((session) => [session.id, ...session.readings.map(({ id }) => id)]))
     const closed = new Set(sessions.filter(({ closedAt }) => closedAt !== null).map(({ id }) => id))
     void outbox.forget((entry) => entry.job === this.jobId && (entry.kind === 'close' ? closed.has(entry.session ?? '') : ids.has(entry.id)))
@@ -174,7 +175,7 @@ export class Bench {
 
   async #openGauges(garage: string): Promise<void> {
     const gauges = await getKept<List<GarageGauge>>(`/v1/garages/${garage}/gauges`)
-    if (gauges.refusal === undefined) this.gauges = gauges.value.items.filter((gauge) => gauge.retiredAt === null)
+    if (gauges.refusal === undefined) this.gauges = keptParts(this.gauges, gauges.value.items.filter((gauge) => gauge.retiredAt === null))
   }
 
   #taken(): Pick<ReadingPut, 'takenAt' | 'takenBy' | 'offline'> {
