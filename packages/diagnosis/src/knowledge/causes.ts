@@ -31,6 +31,12 @@ export const wornEvenly = {
   plugOil: entry(0.3, FROM_MEMORY, 'Chance of an oily plug in any cylinder of an evenly worn engine.'),
 } as const
 
+/** Another gauge on one cylinder: chance that it reads noticeably otherwise. */
+export const otherGauge = {
+  differs: entry(0.95, FROM_MEMORY, 'Where the first gauge, its hose or adaptor is wrong by enough to matter.'),
+  differsAnyway: entry(0.03, FROM_MEMORY, 'Where it is right: another crank, the other gauge\'s own error.'),
+} as const
+
 /** The level that a sound engine of this kind shows when nothing is known of its geometry. */
 export const levels = {
   petrolPa: entry(1.03e6, COMMON_PRACTICE, 'Petrol engine of unknown geometry: about 150 psi.'),

@@ -1,6 +1,6 @@
 import type { Case } from '@evenbore/contract'
 
-/** What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. */
+/** What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": dry readings were taken with more than one. */
 export function doneTests(given: Case): Map<string, number> {
   const done = new Map<string, number>()
   const mark = (key: string): void => { done.set(key, (done.get(key) ?? 0) + 1) }
@@ -14,5 +14,7 @@ export function doneTests(given: Case): Map<string, number> {
     else if ('cylinder' in r) mark(`${r.test} ${r.cylinder}`)
     else mark(r.test)
   }
+  const gauges = new Set(given.readings.flatMap((r) => (r.test === 'compression' && !r.wet && !r.running && !r.snap ? [JSON.stringify(given.sessions?.[r.session ?? '']?.gauge ?? given.gauge)] : [])))
+  if (gauges.size > 1) mark('other-gauge')
   return done
 }

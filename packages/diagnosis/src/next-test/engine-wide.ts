@@ -4,7 +4,7 @@ import { GROUPS, type Group } from '../knowledge/signs.ts'
 import { noisyOr, signatures } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Candidate } from './candidates.ts'
-import { WEARS, worthOfJoint, type Question, type Worth } from './information.ts'
+import { WEARS, worthOfJoint, worthOfLists, type Question, type Worth } from './information.ts'
 import { LABELS } from './stakes.ts'
 
 /** Chance of each outcome for the groups of faults that are somewhere in the engine (bits), under a cause. */
@@ -20,8 +20,10 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
   const groups = groupsOf(inference, questions)
   const list: Candidate[] = []
   const add = (test: SuggestedTest, time: number, asked: readonly Group[], chances: PatternChances): void => {
-    const worth = worthOverall(inference, questions, groups, asked, chances)
-    list.push({ tests: [test], ...worth, minutes: time })
+    const overall = worthOverall(inference, questions, groups, asked, chances)
+    const ofCause = worthOfLists(inference.causes, causeOutcomes(groups, asked, chances), questions[0]!.settledAt)
+    // what it says of the cylinders and of what they have in common overlaps: the greater of the two is the least that it teaches
+    list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits), saved: overall.saved, settles: Math.max(overall.settles, ofCause.settles), minutes: time })
   }
   const addSign = (code: string, test: SuggestedTest, time: number): void => {
     if (done.has(code)) return
@@ -47,6 +49,14 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     add({ test: 'vacuum' }, minutes.vacuum.value.once, ['valve', 'sticking'], (pattern, cause) => {
       const kind = (pattern & bitOf('valve')) !== 0 ? 'valve' : (pattern & bitOf('sticking')) !== 0 ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
       return patterns.map((p) => knowledge.vacuum[kind].value[p])
+    })
+  }
+  const again = done.get('dry 1')
+  if (again !== undefined && !done.has('other-gauge')) {
+    const { differs, differsAnyway } = knowledge.otherGauge
+    add({ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [1] }, minutes.swapGauge.value.once + minutes.swapGauge.value.each, [], (_, cause) => {
+      const shown = cause === 'gauge-error' ? differs.value : differsAnyway.value
+      return [shown, 1 - shown]
     })
   }
   return list
@@ -106,6 +116,19 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
     settles = Math.max(settles, worth.settles)
   })
   return { bits, saved, settles }
+}
+
+/** Chance of each outcome under each cause, in the order of `CAUSES`, whatever groups of faults the cylinders bring in. */
+function causeOutcomes(groups: Groups, asked: readonly Group[], chances: PatternChances): number[][] {
+  const mask = asked.reduce((bits, group) => bits | bitOf(group), 0)
+  const patterns = [0, 1].map((worn) => groups.reduce((union, joint) => unite(union, patternsOf(joint, worn, mask)), none()))
+  return CAUSES.map((cause) => {
+    const sum: number[] = []
+    patterns[cause === 'worn-evenly' ? 1 : 0]!.forEach((p, pattern) => {
+      if (p > 0) chances(pattern, cause).forEach((chance, o) => { sum[o] = (sum[o] ?? 0) + p * chance })
+    })
+    return sum
+  })
 }
 
 /** The causes behind each kind of wear. */

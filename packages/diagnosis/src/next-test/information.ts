@@ -115,6 +115,22 @@ export function worthOfJoint(joint: Float64Array, { stakes, othersSound, settled
   return { bits: Math.max(0, bits), saved: Math.max(0, leastCost(stakes, labels, 0) - after), settles }
 }
 
+/**
+ * What a test is expected to say of one thing that has `probabilities`, by its chance of each outcome under each: mutual information in bits,
+ * and the chance that one of them counts as settled after it. The last of the list ("nothing") settles nothing by itself.
+ */
+export function worthOfLists(probabilities: ArrayLike<number>, chances: readonly (readonly number[])[], settledAt: number | null): Pick<Worth, 'bits' | 'settles'> {
+  let bits = 0, settles = 0
+  for (let o = 0; o < chances[0]!.length; o++) {
+    const joint = Array.from(probabilities, (p, k) => p * chances[k]![o]!)
+    const outcome = joint.reduce((sum, p) => sum + p, 0)
+    if (outcome <= 0) continue
+    joint.forEach((p, k) => { bits += plogp(p) - p * Math.log2(outcome) - (probabilities[k]! > 0 ? p * Math.log2(probabilities[k]!) : 0) })
+    if (settledAt !== null && joint.slice(0, -1).some((p) => p >= settledAt * outcome)) settles += outcome
+  }
+  return { bits: Math.max(0, bits), settles }
+}
+
 /** Two tests of one cylinder done one after the other: all pairs of outcomes, which its state makes independent. */
 export function both(a: Outcomes, b: Outcomes): Outcomes {
   const first = new Float64Array(a.count), second = new Float64Array(b.count)

@@ -79,6 +79,17 @@ describe('what to do next', () => {
     expect(plain.enough).not.toBeNull()
   })
 
+  it('asks for another gauge where all cylinders read low alike, not where the engine reads as it should', () => {
+    const swap = (readings: Case['readings']) => evaluate({ ...four, readings }).next.find(({ tests }) => tests[0]!.first === 'swap-gauge')
+    expect(swap(dry(95, 96, 94, 95))?.tests).toEqual([{ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [1] }])
+    expect(swap(dry(150, 149, 151, 150))).toBeUndefined()
+  })
+
+  it('does not say that nothing is left to settle where only the cause common to all is not', () => {
+    const { enough, next } = evaluate({ ...four, readings: dry(95, 96, 94, 95) })
+    expect(enough === null ? next[0] : enough.says).toSatisfy((said: unknown) => typeof said !== 'string' || said.includes('in common is not settled'))
+  })
+
   it('never offers oil to a diesel', () => {
     const { next } = evaluate({ ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 20 }, readings: dry(400, 395, 250, 402) })
     expect(next.flatMap((s) => s.tests).some((test) => test.wet === true)).toBe(false)

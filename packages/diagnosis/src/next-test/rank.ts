@@ -1,4 +1,5 @@
 import type { Case, Suggestion } from '@evenbore/contract'
+import { CAUSES } from '../knowledge/causes.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { EngineSize } from '../repairs/minutes.ts'
 import { candidates, scoreOf } from './candidates.ts'
@@ -34,7 +35,12 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
   }
 }
 
-function enoughBecause({ own, space }: Inference): string {
-  const settled = own.every((p) => p.some((x) => x >= space.knowledge.stopping.settled.value))
-  return settled ? 'Every cylinder has a clear leading explanation; no further test pays for its time.' : 'No test at hand would teach or save enough for its time.'
+function enoughBecause({ own, causes, space }: Inference): string {
+  const settled = space.knowledge.stopping.settled.value
+  if (!own.every((p) => p.some((x) => x >= settled))) return 'No test at hand would teach or save enough for its time.'
+  const leading = Math.max(...causes)
+  if (leading < settled && causes[CAUSES.indexOf('none')]! < leading) {
+    return 'Each cylinder has a clear leading explanation; what all of them have in common is not settled: look at throttle, cranking speed, gauge and valve timing.'
+  }
+  return 'Every cylinder has a clear leading explanation; no further test pays for its time.'
 }
