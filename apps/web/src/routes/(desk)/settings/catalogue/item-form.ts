@@ -1,5 +1,5 @@
 import { OPERATIONS, type CatalogueItem, type NewCatalogueItem } from '@evenbore/contract'
-import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseMoney, typedMoney } from '@evenbore/words/format/money.ts'
 import { parseNumber } from '@evenbore/words/format/number.ts'
 import { basisPointsFrom, typedPercent } from '../percent.ts'
 
@@ -15,10 +15,9 @@ export interface ItemForm {
 export const emptyItem: ItemForm = { kind: 'labour', operation: '', text: '', minutes: '60', price: '', tax: '20' }
 
 export function itemForm(item: CatalogueItem, currency: string): ItemForm {
-  const digits = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
   return {
     kind: item.kind, operation: item.operation ?? '', text: item.text, minutes: item.minutes === null ? '' : String(item.minutes),
-    price: item.unitPriceMinor === null ? '' : (item.unitPriceMinor / 10 ** digits).toFixed(digits), tax: typedPercent(item.taxBasisPoints),
+    price: item.unitPriceMinor === null ? '' : typedMoney(item.unitPriceMinor, currency), tax: typedPercent(item.taxBasisPoints),
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Garage, NewGarage } from '@evenbore/contract'
-import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseMoney, typedMoney } from '@evenbore/words/format/money.ts'
 import { parseNumber } from '@evenbore/words/format/number.ts'
 import { basisPointsFrom, typedPercent } from '../percent.ts'
 
@@ -19,20 +19,12 @@ export interface GarageForm {
 }
 export const emptyGarage: GarageForm = { name: '', codeLetter: '', timeZone: 'Europe/Lisbon', currency: 'EUR', pressureUnit: 'psi', elevation: '', locale: 'en', labourRate: '', tax: '20', pricesIncludeTax: false, tolerance: '0' }
 
-const decimals = (currency: string) => {
-  try {
-    return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  } catch {
-    return 2
-  }
-}
-
 export function garageForm(garage: Garage): GarageForm {
   const { name, codeLetter, timeZone, currency, pressureUnit, locale, pricesIncludeTax } = garage
   return {
     name, codeLetter, timeZone, currency, pressureUnit, locale, pricesIncludeTax,
     elevation: garage.elevationM === null ? '' : String(garage.elevationM),
-    labourRate: (garage.labourRateMinor / 10 ** decimals(currency)).toFixed(decimals(currency)),
+    labourRate: typedMoney(garage.labourRateMinor, currency),
     tax: typedPercent(garage.taxBasisPoints),
     tolerance: typedPercent(garage.toleranceBasisPoints),
   }

@@ -1,5 +1,5 @@
 import type { NewPerson, Person, Role } from '@evenbore/contract'
-import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseMoney, typedMoney } from '@evenbore/words/format/money.ts'
 
 export interface RoleForm {
   role: Role
@@ -20,10 +20,9 @@ export function emptyPerson(garage = ''): PersonForm {
 }
 
 export function personForm({ name, email, roles }: Person, currency: string): PersonForm {
-  const digits = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
   return {
     name, email: email ?? '', password: '', pin: '',
-    roles: roles.map(({ role, garage, approvalLimitMinor }) => ({ role, garage: garage ?? '', limit: approvalLimitMinor == null ? '' : (approvalLimitMinor / 10 ** digits).toFixed(digits) })),
+    roles: roles.map(({ role, garage, approvalLimitMinor }) => ({ role, garage: garage ?? '', limit: approvalLimitMinor == null ? '' : typedMoney(approvalLimitMinor, currency) })),
   }
 }
 

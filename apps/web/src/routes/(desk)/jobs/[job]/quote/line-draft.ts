@@ -1,5 +1,5 @@
 import type { CatalogueItem, QuoteDraft, QuoteLineInput } from '@evenbore/contract'
-import { parseMoney } from '@evenbore/words/format/money.ts'
+import { parseMoney, typedMoney } from '@evenbore/words/format/money.ts'
 import { parseNumber } from '@evenbore/words/format/number.ts'
 
 /** A line as it is being typed: figures as text. */
@@ -12,16 +12,6 @@ export interface LineDraft {
   quantity: string
   rate: string
   tax: string
-}
-
-/** Decimal places of a currency's minor unit: 2 for euro, 0 for yen. */
-export function decimalsOf(currency: string): number {
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-}
-
-/** Minor units as they stand in a field. */
-export function typedMoney(minor: number, currency: string): string {
-  return (minor / 10 ** decimalsOf(currency)).toFixed(decimalsOf(currency))
 }
 
 function draftOf(line: Omit<QuoteLineInput, 'cylinders'> & { readonly cylinders: readonly number[] }, id: string, currency: string): LineDraft {
