@@ -15,19 +15,22 @@ export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, kn
   const before = upper(dry), after = upper(wet)
   const fallen = knowledge.noise.dropped.value
   const loose = [cylinder.dry, cylinder.wet].filter((list) => list.every((r) => r.dropped === true)).length
-  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2)
+  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2) + Math.min(...dry.map((r) => r.unreleased)) * STOOD_HIGHER ** 2
   return { dry: mixture, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
 }
+
+/** How far a needle that was not released may have stood above the cylinder's own pressure: sd of a logarithm, as in `belowReading` of the mixture. */
+const STOOD_HIGHER = 0.45
 
 function inLogs(knowledge: Knowledge) {
   const floor = knowledge.noise.additivePa.value
   const { below, spread } = knowledge.noise.belowFirstMark.value
-  return ({ pressurePa, sdPa, dropped }: CompressionEvidence) => {
+  return ({ pressurePa, sdPa, dropped, unreleased = 0 }: CompressionEvidence) => {
     // below the first mark a gauge says no more than "nearly nothing"
-    if (pressurePa < floor) return { logPa: Math.log(floor) - below, variance: spread ** 2, dropped: false }
+    if (pressurePa < floor) return { logPa: Math.log(floor) - below, variance: spread ** 2, dropped: false, unreleased: 0 }
     const pa = pressurePa
     const relative = Math.hypot(knowledge.noise.repeatability.value, Math.hypot(sdPa, floor / 4) / pa)
-    return { logPa: Math.log(pa), variance: relative ** 2, dropped: dropped === true }
+    return { logPa: Math.log(pa), variance: relative ** 2, dropped: dropped === true, unreleased }
   }
 }
 

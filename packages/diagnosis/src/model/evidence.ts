@@ -10,6 +10,8 @@ export interface CompressionEvidence {
   readonly sdPa: number
   /** It did not hold for ten seconds: the pressure was at least this. */
   readonly dropped?: boolean
+  /** Chance that the gauge still showed the cylinder before, being released by nobody: the pressure was at most this. */
+  readonly unreleased?: number
   /** Oil put in before a wet reading. */
   readonly oilMl?: number
 }

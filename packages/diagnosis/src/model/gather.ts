@@ -10,6 +10,7 @@ import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
 import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { gatherSights } from './sights.ts'
+import { unreleasedChances } from './unreleased.ts'
 import { openValves } from './valve-states.ts'
 
 /** Evidence for the model from an admitted case, and the readings that it has no use for. */
@@ -24,8 +25,9 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const session = admission.sessions[admission.judged?.session ?? 0]!
   const used = new Set<number>()
   const sights = gatherSights(given, admission, used)
+  const unreleased = unreleasedChances(admission.compression, knowledge)
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
-    ...gaugeReadings(i + 1, admission, used),
+    ...gaugeReadings(i + 1, admission, unreleased, used),
     leakage: leakageReadings(i + 1, admission, used),
     sights: sights[i]!,
     faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
@@ -66,7 +68,7 @@ function gasketLists(gaskets: readonly (readonly number[])[], count: number): nu
   return lists
 }
 
-function gaugeReadings(cylinder: number, admission: Admission, used: Set<number>): Pick<CylinderEvidence, 'dry' | 'wet'> {
+function gaugeReadings(cylinder: number, admission: Admission, unreleased: ReadonlyMap<number, number>, used: Set<number>): Pick<CylinderEvidence, 'dry' | 'wet'> {
   const judged = admission.judged
   const mine = admission.compression.filter((c) => c.cylinder === cylinder && c.usable && (judged === null || c.session === judged.session))
   const dry = judged?.kind === 'dry' ? mine.filter((c) => c.judged) : []
@@ -75,7 +77,7 @@ function gaugeReadings(cylinder: number, admission: Admission, used: Set<number>
   const marks = marksPa(admission.compression)
   const plain = (c: (typeof mine)[number]) => ({
     reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, Math.max(c.resolutionPa, marks) / Math.sqrt(12)),
-    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}),
+    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}), ...(unreleased.has(c.reading) ? { unreleased: unreleased.get(c.reading)! } : {}),
   })
   return { dry: dry.map(plain), wet: wet.map(plain) }
 }

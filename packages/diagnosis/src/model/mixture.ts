@@ -6,6 +6,21 @@ export type Mixture = Float64Array
 
 const MOST_PARTS = 6
 
+/** Normal parts (mean and sd of a logarithm) that together are level, within a third, from the reading down to a tenth of it. */
+const BELOW_READING = [[-0.1, 0.1], [-0.45, 0.22], [-1.3, 0.55]] as const
+
+/**
+ * A reading of which it is not known whether the gauge was released before it. If not, every pressure below is as likely as a sound
+ * sister's is to be read rightly: the chance itself was judged from the order of all, so the height of a level part is that density.
+ */
+function perhapsUnreleased(one: Mixture, chance: number, logPa: number, variance: number, knowledge: Knowledge): Mixture {
+  const out = new Float64Array(one.length + 3 * BELOW_READING.length)
+  for (let i = 0; i < one.length; i += 3) out.set([(1 - chance) * one[i]!, one[i + 1]!, one[i + 2]!], i)
+  const usual = Math.sqrt(variance + 2 * knowledge.noise.sisters.value ** 2)
+  BELOW_READING.forEach(([shift, sd], i) => out.set([chance * sd / usual, logPa + shift, sd * sd], one.length + 3 * i))
+  return out
+}
+
 /** One reading of the gauge: good, badly seated (low), or saying little; one that did not hold is low more often than not. */
 function oneReading(logPa: number, variance: number, dropped: boolean, knowledge: Knowledge): Mixture {
   if (dropped) {
@@ -27,12 +42,13 @@ function oneReading(logPa: number, variance: number, dropped: boolean, knowledge
  * Of many parts the heaviest six are kept.
  */
 export function combineReadings(
-  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean }[], knowledge: Knowledge,
+  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean; readonly unreleased: number }[], knowledge: Knowledge,
 ): Mixture | null {
-  const sorted = [...readings].sort((a, b) => a.logPa - b.logPa || a.variance - b.variance)
+  const sorted = [...readings].sort((a, b) => a.logPa - b.logPa || a.variance - b.variance || a.unreleased - b.unreleased)
   let all: Mixture | null = null
-  for (const { logPa, variance, dropped } of sorted) {
-    const one = oneReading(logPa, variance, dropped, knowledge)
+  for (const { logPa, variance, dropped, unreleased } of sorted) {
+    const plain = oneReading(logPa, variance, dropped, knowledge)
+    const one = unreleased > 0 ? perhapsUnreleased(plain, unreleased, logPa, variance, knowledge) : plain
     all = all === null ? one : keepHeaviest(product(all, one))
   }
   return all
