@@ -1,10 +1,14 @@
 import type { CombinedCylinder, CompressionEvidence } from '../admission/types.ts'
+import { noise } from '../knowledge/noise.ts'
 import { normalBelow } from './normal.ts'
 
 /** Steps of the table of one cylinder; even, for Simpson's rule. Doubling it moves no probability by more than 1e-5 (a test). */
 const STEPS = 48
 /** Standard deviations beyond the marks that the table covers. */
 const REACH = 6
+/** Where a reading did not hold the table is this much wider and finer; so many standard deviations of what leaked away are covered. */
+const FINER = 12
+const LEAKED_REACH = 4
 
 /**
  * What is assumed of a cylinder before it is read, as JCGM 106:2012 asks; the figures from memory, kept weak so that the readings
@@ -30,29 +34,44 @@ export interface ReadingDensity {
 
 /**
  * Density of the needle's true position from one cylinder's combined readings. Every reading is an interval (half a mark either
- * side) blurred by repeatability; repeats multiply; repeats that contradict each other are widened by their own scatter.
+ * side) blurred by repeatability; repeats multiply; repeats that contradict each other are widened by their own scatter. One that
+ * did not hold for ten seconds bounds from below: now and then right, mostly low by what the adaptor let go.
  * @param sisters the other cylinders' pressures (Pa), for what is assumed beforehand; none: nothing is
  */
-export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCylinder, sisters: readonly number[] = [], steps = STEPS): ReadingDensity {
+export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCylinder, sisters: readonly number[] = [], wanted = STEPS): ReadingDensity {
+  const dropped = evidence.filter(({ heldTenSeconds, pa: read }) => heldTenSeconds === false && read > 0)
+  const steps = dropped.length > 0 ? FINER * wanted : wanted
   // repeats that agree multiply; those that contradict each other are blurred until they overlap
   const sds = evidence.map(({ sdPa }) => sdPa * widening)
   const single = evidence.length === 1
   const narrow = (single ? 1 : 1.4) * (Math.min(...sds) / Math.sqrt(evidence.length))
   const halfMark = Math.max(...evidence.map(({ lowPa, highPa }) => (highPa - lowPa) / 2))
   const low = Math.min(pa, ...(single ? evidence.map(({ lowPa }) => lowPa) : [pa - halfMark])) - REACH * narrow
-  const high = Math.max(pa, ...evidence.map(({ highPa }) => (single ? highPa : pa + halfMark)), censored(evidence)) + REACH * narrow
+  const high = Math.max(pa, ...evidence.map(({ highPa }) => (single ? highPa : pa + halfMark)), censored(evidence), ...dropped.map(({ pa: read }) => read * LEAKED_MOST)) + REACH * narrow
   const step = (high - low) / steps
   const fine = new Float64Array(2 * steps + 1)
   let scale = -Infinity
   for (let i = 0; i <= 2 * steps; i++) {
     const x = low + (i * step) / 2
     let logLikelihood = 0
-    for (let k = 0; k < evidence.length; k++) logLikelihood += logInterval(evidence[k]!.lowPa, evidence[k]!.highPa, x, sds[k]!)
+    for (let k = 0; k < evidence.length; k++) logLikelihood += logReading(evidence[k]!, x, sds[k]!)
     fine[i] = sisters.length > 0 ? logLikelihood + Math.log(likeSisters(x, sisters)) : logLikelihood
     scale = Math.max(scale, fine[i]!)
   }
   for (let i = 0; i < fine.length; i++) fine[i] = Math.exp(fine[i]! - scale)
   return tabulate(cylinder, low, high, step, steps, fine)
+}
+
+const LEAKED = noise.dropped.value
+const LEAKED_MOST = Math.exp(LEAKED.shift + LEAKED_REACH * LEAKED.spread)
+
+/** Logarithm of the chance of one reading where a tight adaptor would have put the needle at x; of a leaking one it reads less. */
+function logReading({ lowPa, highPa, pa, heldTenSeconds }: CompressionEvidence, x: number, sd: number): number {
+  const tight = logInterval(lowPa, highPa, x, sd)
+  if (heldTenSeconds !== false || !(pa > 0) || !(x > 0)) return tight
+  const away = (Math.log(x / pa) - LEAKED.shift) / LEAKED.spread
+  const low = ((highPa - lowPa) / pa) * Math.exp(-0.5 * away * away) / (LEAKED.spread * 2.5066282746310002)
+  return Math.log(LEAKED.tight * Math.exp(tight) + (1 - LEAKED.tight) * low + 1e-300)
 }
 
 /** Sisters that are sound resemble each other: density of one cylinder's pressure given the others', relative to a flat one. */
