@@ -110,9 +110,11 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
   await page.getByText('Fetching…').waitFor({ state: 'detached' })
   for (const theme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: theme, media: 'screen' })
-    await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))))
     for (const size of ['desk', 'tablet'] as const) {
       await page.setViewportSize(SIZES[size])
+      // a picture taken before the new size and theme are painted shows the old ink on the new paper
+      await page.waitForFunction(([width, dark]) => innerWidth === width && matchMedia('(prefers-color-scheme: dark)').matches === dark, [SIZES[size].width, theme === 'dark'] as const)
+      await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))))
       await page.screenshot({ path: join(SHOTS, `${name}-${size}-${theme}.png`), fullPage: true })
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), `${name} scrolls sideways at ${SIZES[size].width} px`).toBeLessThanOrEqual(0)
     }

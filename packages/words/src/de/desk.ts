@@ -47,6 +47,7 @@ export const desk: Words['desk'] = {
   ownerTold: 'Kunde benachrichtigt',
 
   find: 'Suchen: Kennzeichen, Code, Name',
+  findShort: 'Kennzeichen, Code, Name',
   findWhat: 'Kennzeichen, Auftragscode, Kunde oder Telefon, ungefähr getippt. Großschreibung, Lücken und Striche sind gleich.',
   found: (count) => (count === 1 ? 'Ein Auftrag' : `${count} Aufträge`),
   foundNone: (typed) => `Nichts passt zu „${typed}“.`,

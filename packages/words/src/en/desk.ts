@@ -46,6 +46,7 @@ export const desk = {
   ownerTold: 'customer told',
 
   find: 'Find by plate, code, name',
+  findShort: 'Plate, code, name',
   findWhat: 'Plate, job code, customer or phone, typed loosely. Capitals, gaps and dashes do not matter.',
   found: (count: number) => (count === 1 ? 'One job' : `${count} jobs`),
   foundNone: (typed: string) => `Nothing fits “${typed}”.`,

@@ -47,6 +47,7 @@ export const desk: Words['desk'] = {
   ownerTold: 'cliente avisado',
 
   find: 'Buscar: matrícula, código, nombre',
+  findShort: 'Matrícula, código, nombre',
   findWhat: 'Matrícula, código, cliente o teléfono, escrito como salga. Mayúsculas, espacios y guiones dan igual.',
   found: (count) => (count === 1 ? 'Un trabajo' : `${count} trabajos`),
   foundNone: (typed) => `Nada coincide con «${typed}».`,
