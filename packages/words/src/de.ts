@@ -12,5 +12,6 @@ import { quote } from './de/quote.ts'
 import { office } from './de/office.ts'
 import { settings } from './de/settings.ts'
 import { setup } from './de/setup.ts'
+import { reasons } from './de/reasons.ts'
 
-export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup }
+export const de: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup, reasons }

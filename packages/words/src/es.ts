@@ -12,5 +12,6 @@ import { quote } from './es/quote.ts'
 import { office } from './es/office.ts'
 import { settings } from './es/settings.ts'
 import { setup } from './es/setup.ts'
+import { reasons } from './es/reasons.ts'
 
-export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup }
+export const es: Words = { ui, bay, session, tests, cautions, diagnosis, desk, job, photos, quote, office, settings, setup, reasons }

@@ -1,10 +1,10 @@
 import type { Reading } from '@evenbore/contract'
-import type { Reader } from '@evenbore/words/reader.ts'
-import { formatNumber } from '@evenbore/words/format/number.ts'
-import { formatPressure } from '@evenbore/words/format/pressure.ts'
+import type { Reader } from '../reader.ts'
+import { formatNumber } from '../format/number.ts'
+import { formatPressure } from '../format/pressure.ts'
 
 /** One reading in a few words: "Cylinder 3, dry compression 129 psi". */
-export function readingWords(reading: Reading, reader: Reader): string {
+export function caseReadingWords(reading: Reading, reader: Reader): string {
   const { tests } = reader.words
   const where = 'cylinder' in reading && reading.cylinder ? `${tests.cylinder(reading.cylinder)}, ` : ''
   switch (reading.test) {
