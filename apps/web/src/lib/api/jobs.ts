@@ -7,8 +7,6 @@ const of = (job: string) => ({ params: { path: { job } } })
 
 /** The garage seen from above, with its three lists. */
 export const readFloor = (garage: string) => answer<Floor>(client.GET('/v1/garages/{garage}/floor', { params: { path: { garage } } }))
-/** What one job has on the floor: everything else is empty. */
-export const readFloorOfJob = (garage: string, job: string) => answer<Floor>(client.GET('/v1/garages/{garage}/floor', { params: { path: { garage }, query: { job } } }))
 /** Jobs found by plate, code, name or phone, typed loosely. */
 export const searchJobs = (garage: string, q: string) => answer<Page<SearchHit>>(client.GET('/v1/garages/{garage}/search', { params: { path: { garage }, query: { q } } }))
 export const listJobs = (garage: string, query: { after?: string; open?: 'true' | 'false'; q?: string }) => answer<Page<JobSummary>>(client.GET('/v1/garages/{garage}/jobs', { params: { path: { garage }, query } }))

@@ -1,9 +1,12 @@
 import type { Floor, LiveEvent } from '@evenbore/contract'
-import type { Answer } from '#lib/api/answer.ts'
-import { readFloor, readFloorOfJob } from '#lib/api/jobs.ts'
+import { answer, type Answer } from '#lib/api/answer.ts'
+import { client } from '#lib/api/client.ts'
+import { readFloor } from '#lib/api/jobs.ts'
 import { Loaded } from '#lib/api/loaded.svelte.ts'
 import { sameBays, withJob } from './floor-patch.ts'
 
+/** What one job has on the floor: everything else is empty. */
+const readFloorOfJob = (garage: string, job: string) => answer<Floor>(client.GET('/v1/garages/{garage}/floor', { params: { path: { garage }, query: { job } } }))
 /** More jobs than this that changed at once are cheaper to fetch with all the others. */
 const MOST_ALONE = 5
 
