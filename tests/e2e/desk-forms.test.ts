@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'playwright-core'
+import sharp from 'sharp'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
 import { testChain, testService, type TestChain, type TestService } from '../support/index.ts'
@@ -106,4 +107,31 @@ test('two records of one engine are told so in both trails', async () => {
 
 test('no screen threw an error', () => {
   expect(errors).toEqual([])
+})
+
+test('a picture brought to the desk is attached to a reading, and withdrawn with a reason', async () => {
+  const garage = { params: { path: { garage: chain.mill.id } } }
+  const { items } = await need(crew.owner.GET('/v1/garages/{garage}/gauges', garage))
+  const tested = await jobAt('testing', crew, chain.mill.id, items[0]!.id, { plate: 'PH 7', vehicle: 'red van', customer: 'Ivo Lind', complaint: 'Coughs' })
+  const office = await openDevice(browser, new URL(page.url()).origin, 'desk', errors)
+  await signIn(office, chain.mill.manager)
+  await office.goto(`/jobs/${tested}`)
+  await office.locator('input[data-photo=file]').setInputFiles({ name: 'plug.txt', mimeType: 'image/png', buffer: Buffer.from('no picture') })
+  await office.getByRole('alert').getByText('This is no picture that can be read here.').waitFor()
+  const photos = async () => (await need(crew.manager.GET('/v1/jobs/{job}/photos', { params: { path: { job: tested } } }))).items
+  await office.locator('input[data-photo=file]').setInputFiles({ name: 'plug.png', mimeType: 'image/png', buffer: await sharp({ create: { width: 320, height: 200, channels: 3, background: '#a65' } }).png().toBuffer() })
+  await office.locator('.strip img').waitFor()
+  expect(await photos()).toMatchObject([{ width: 320, withdrawn: null }])
+  await office.getByRole('button', { name: /^Enlarge: .*photo 1$/ }).click()
+  const dialog = office.locator('dialog[open]')
+  await dialog.getByText('Withdraw this photo').first().click()
+  await dialog.getByLabel('Reason').fill('shows the wrong plug')
+  await dialog.getByRole('button', { name: 'Withdraw this photo' }).click()
+  await office.getByText('Photo withdrawn: “shows the wrong plug”').waitFor()
+  expect(await photos()).toMatchObject([{ withdrawn: { reason: 'shows the wrong plug' } }])
+  // who only answers the phone looks at photos and attaches none
+  await page.goto(`/jobs/${tested}`)
+  await page.getByText('Photo withdrawn: “shows the wrong plug”').waitFor()
+  expect(await page.locator('input[data-photo]').count()).toBe(0)
+  await office.context().close()
 })

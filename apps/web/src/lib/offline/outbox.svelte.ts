@@ -209,8 +209,8 @@ function isLive(body: unknown): boolean {
 
 /** The body as the server wants it; the code for pictures is fetched when there is one. */
 async function withPicture(entry: OutboxEntry): Promise<unknown> {
-  const { pictureText } = await import('./photo-store.ts')
-  return { ...(entry.body as object), picture: (await pictureText(entry.id)) ?? '' }
+  const { storedPictureText } = await import('./photo-store.ts')
+  return { ...(entry.body as object), picture: (await storedPictureText(entry.id)) ?? '' }
 }
 
 /** IndexedDB takes no proxies. */

@@ -1,3 +1,4 @@
+import { pictureText } from '#lib/photos/picture-text.ts'
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb'
 
 /** A picture made on this device; bytes and not a Blob, which some browsers lose when they are restarted. */
@@ -39,14 +40,9 @@ export async function storedPicture(id: string): Promise<Blob | undefined> {
 }
 
 /** A stored picture in base64, as the server takes it. */
-export async function pictureText(id: string): Promise<string | undefined> {
+export async function storedPictureText(id: string): Promise<string | undefined> {
   const picture = await storedPicture(id)
-  return picture && new Promise((resolve, reject) => {
-    const reader = new FileReader()
-    reader.onload = () => resolve(String(reader.result).replace(/^[^,]*,/, ''))
-    reader.onerror = () => reject(new Error('a stored picture cannot be read', { cause: reader.error }))
-    reader.readAsDataURL(picture)
-  })
+  return picture && pictureText(picture)
 }
 
 /** Drops old pictures, but for those that are still needed. */
