@@ -38,6 +38,7 @@ test('a dry test of four cylinders takes the digits and at most six touches from
   }
   await touch(page.getByRole('link', { name: 'Dry compression' }))
   await page.locator('.entry').waitFor()
+  await page.getByText('all sent', { exact: true }).waitFor()
   const told = await page.locator('body').ariaSnapshot()
   // as apps/web/SCREEN-READER.md says
   for (const part of [/status: all sent/, /heading "Dry compression" \[level=1\]/, /note "Caution"/, /group "Engine plan, seen from above, front at the left"/, /button "Cylinder 1, now" \[pressed\]/, /textbox "Cylinder 1"/, /button "Keep, then 3"/]) expect(told).toMatch(part)
