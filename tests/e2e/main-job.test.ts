@@ -65,7 +65,7 @@ test('the front desk books a car in on one page, plate first', async () => {
   await desk.getByLabel(/^Complaint/).fill('Down on power, runs on three when cold')
   // what was typed outlives a reload
   await desk.reload()
-  await expect.poll(() => desk.getByLabel(/^Complaint/).inputValue(), { timeout: 20_000 }).toBe('Down on power, runs on three when cold')
+  await expect.poll(() => desk.getByLabel(/^Complaint/).inputValue(), { timeout: 45_000 }).toBe('Down on power, runs on three when cold')
   await desk.getByRole('button', { name: 'Book in' }).click()
   await desk.waitForURL(/\/jobs\/[0-9a-f-]{36}/)
   job = /\/jobs\/([0-9a-f-]{36})/.exec(desk.url())![1]!

@@ -104,6 +104,8 @@ const screens: readonly (readonly [name: string, role: Role, path: () => Promise
 
 test.each(screens)('%s can be used by everyone, in both themes', async (name, role, path, text) => {
   const page = pages.get(role)!
+  // a window behind another one paints late, and its pictures would show old ink
+  await page.bringToFront()
   await page.setViewportSize(SIZES.desk)
   await page.goto(await path())
   await page.getByText(text).filter({ visible: true }).first().waitFor()

@@ -107,7 +107,7 @@ test('a sign-out that met a renewal under way wins, and tells the server what th
   const { session } = createClient({ baseUrl, refresh: 'cookie', patience: fast, leaving: { get: () => leaving, set: (now) => (leaving = now) } })
   await session.signIn({ kind: 'person', email: 'a@example.org', password: 'x' })
   const renewed = session.renew()
-  await expect.poll(() => answer).toBeDefined()
+  await expect.poll(() => answer, { timeout: 30_000 }).toBeDefined()
   await session.signOut()
   answer!()
   expect(await renewed).toBe(false)

@@ -65,7 +65,7 @@ test('the trail keeps, behind each reading, what the model made of the case with
 
 test('notes are written by themselves soon after a reading', async () => {
   const { job } = await jobWith([155])
-  await expect.poll(async () => (await get(`/v1/jobs/${job.id}/trail`)).body.items.map(({ kind }: { kind: string }) => kind), { timeout: 8_000 }).toContain('evaluation')
+  await expect.poll(async () => (await get(`/v1/jobs/${job.id}/trail`)).body.items.map(({ kind }: { kind: string }) => kind), { timeout: 45_000 }).toContain('evaluation')
 })
 
 test('a suggestion is taken or declined, and what was shown then is kept', async () => {
