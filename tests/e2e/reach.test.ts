@@ -4,6 +4,7 @@ import { startBrowser } from '../support/browser.ts'
 import { testChain, testService, type TestChain, type TestService } from '../support/index.ts'
 import { jobAt, need, signInCrew, type Crew } from './parts/stages.ts'
 import { demandBuild, openDevice, signIn } from './parts/walk.ts'
+import { soon } from './parts/soon.ts'
 
 /** The desk for people who magnify, who use no mouse, who want nothing to move, or who listen: see apps/web/SCREEN-READER.md. */
 let service: TestService
@@ -107,7 +108,7 @@ test('what a screen reader is told at the desk is what the walk says', async () 
   for (const [path, there, promised] of walk()) {
     await page.goto(path)
     await page.getByText(there).filter({ visible: true }).first().waitFor()
-    await page.getByText('Fetching…').waitFor({ state: 'detached' })
+    await soon(() => page.getByText('Fetching…').count()).toBe(0)
     const told = await page.locator('body').ariaSnapshot()
     for (const part of promised) expect(told, path).toMatch(part)
   }

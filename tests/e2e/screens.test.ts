@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
 import { testChain, testService, type TestChain, type TestService } from '../support/index.ts'
 import { jobAt, need, signInCrew, type Crew } from './parts/stages.ts'
+import { soon } from './parts/soon.ts'
 import { demandBuild, openDevice, signIn, SIZES } from './parts/walk.ts'
 
 /**
@@ -109,7 +110,7 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
   await page.setViewportSize(SIZES.desk)
   await page.goto(await path())
   await page.getByText(text).filter({ visible: true }).first().waitFor()
-  await page.getByText('Fetching…').waitFor({ state: 'detached' })
+  await soon(() => page.getByText('Fetching…').count()).toBe(0)
   for (const theme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: theme, media: 'screen' })
     for (const size of ['desk', 'tablet'] as const) {

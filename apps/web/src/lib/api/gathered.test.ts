@@ -21,3 +21,17 @@ test('a run that fails tells its callers, and the next call runs again', async (
   await again()
   expect(runs).toBe(2)
 })
+
+test('a call made in the very moment in which a run ends is not lost', async () => {
+  let runs = 0
+  const again = gathered(async () => void (runs += 1))
+  // at every point of the run's end, from inside the queue that ends it
+  for (let turns = 0; turns < 8; turns += 1) {
+    const before = runs
+    const first = again()
+    for (let turn = 0; turn < turns; turn += 1) await Promise.resolve()
+    await again()
+    await first
+    await expect.poll(() => runs, { timeout: 30_000 }).toBe(before + 2)
+  }
+})

@@ -6,14 +6,18 @@ export function gathered(task: () => Promise<void>): () => Promise<void> {
   let wanted = false
   let running: Promise<void> | undefined
   const run = async (): Promise<void> => {
-    while (wanted) {
-      wanted = false
-      await task()
+    try {
+      while (wanted) {
+        wanted = false
+        await task()
+      }
+    } finally {
+      // in the same breath as the last look at `wanted`: a call that came between the two would be lost
+      running = undefined
     }
   }
   return () => {
     wanted = true
-    running ??= run().finally(() => (running = undefined))
-    return running
+    return (running ??= run())
   }
 }
