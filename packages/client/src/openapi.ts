@@ -6064,13 +6064,7 @@ export interface paths {
         /** The garage seen from above */
         get: {
             parameters: {
-                query?: {
-                    /**
-                     * @description only this job and its retests: every bay is named, and empty unless the job stands there
-                     * @example 019a1f60-7c1e-7b3a-9d52-0d3c5e1f2a4b
-                     */
-                    job?: string;
-                };
+                query?: never;
                 header?: Record<string, string | undefined>;
                 path: {
                     /**

@@ -15,12 +15,9 @@ export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, kn
   const before = upper(dry), after = upper(wet)
   const fallen = knowledge.noise.dropped.value
   const loose = [cylinder.dry, cylinder.wet].filter((list) => list.every((r) => r.dropped === true)).length
-  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2) + Math.min(...dry.map((r) => r.unreleased)) * STOOD_HIGHER ** 2
+  const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2) + Math.min(...dry.map((r) => r.unreleased)) * knowledge.noise.unreleased.value.stoodHigher ** 2
   return { dry: mixture, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
 }
-
-/** How far a needle that was not released may have stood above the cylinder's own pressure: sd of a logarithm, as in `belowReading` of the mixture. */
-const STOOD_HIGHER = 0.45
 
 function inLogs(knowledge: Knowledge) {
   const floor = knowledge.noise.additivePa.value

@@ -1,6 +1,9 @@
 import type { Case } from '@evenbore/contract'
 
-/** What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": dry readings were taken with more than one. */
+/**
+ * What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": dry readings
+ * were taken with more than one, told apart by their specifications since a case names no gauge.
+ */
 export function doneTests(given: Case): Map<string, number> {
   const done = new Map<string, number>()
   const mark = (key: string): void => { done.set(key, (done.get(key) ?? 0) + 1) }

@@ -51,10 +51,10 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
       return patterns.map((p) => knowledge.vacuum[kind].value[p])
     })
   }
-  const again = done.get('dry 1')
-  if (again !== undefined && !done.has('other-gauge')) {
+  const read = questions.findIndex((_, i) => done.has(`dry ${i + 1}`)) + 1
+  if (read > 0 && !done.has('other-gauge')) {
     const { differs, differsAnyway } = knowledge.otherGauge
-    add({ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [1] }, minutes.swapGauge.value.once + minutes.swapGauge.value.each, [], (_, cause) => {
+    add({ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [read] }, minutes.swapGauge.value.once + minutes.swapGauge.value.each, [], (_, cause) => {
       const shown = cause === 'gauge-error' ? differs.value : differsAnyway.value
       return [shown, 1 - shown]
     })

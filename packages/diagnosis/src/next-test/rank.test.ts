@@ -86,8 +86,17 @@ describe('what to do next', () => {
   })
 
   it('does not say that nothing is left to settle where only the cause common to all is not', () => {
-    const { enough, next } = evaluate({ ...four, readings: dry(95, 96, 94, 95) })
-    expect(enough === null ? next[0] : enough.says).toSatisfy((said: unknown) => typeof said !== 'string' || said.includes('in common is not settled'))
+    const said = (...values: number[]) => evaluate({ ...four, readings: dry(...values) }).enough?.says
+    expect(said(110, 111, 109, 110)).toContain('what all of them have in common is not settled')
+    expect(said(150, 149, 151, 150)).toBe('Every cylinder has a clear leading explanation; no further test pays for its time.')
+  })
+
+  it('asks for the other gauge on a cylinder that was read, and not again once there was one', () => {
+    const low = { ...four, readings: dry(95, 96, 94, 95).slice(1) }
+    expect(evaluate(low).next.flatMap(({ tests }) => tests).find(({ first }) => first === 'swap-gauge')?.cylinders).toEqual([2])
+    const gauge = (accuracyClass: number) => ({ conditions: four.conditions, gauge: { span: psi(300), accuracyClass } })
+    const twice: Case = { ...four, sessions: { a: gauge(1.6), b: gauge(2.5) }, readings: ['a', 'b'].flatMap((session) => dry(95, 96, 94, 95).map((reading) => ({ ...reading, session }))) }
+    expect(evaluate(twice).next.flatMap(({ tests }) => tests).some(({ first }) => first === 'swap-gauge')).toBe(false)
   })
 
   it('never offers oil to a diesel', () => {

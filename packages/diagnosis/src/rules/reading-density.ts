@@ -62,6 +62,7 @@ export function readingDensity({ cylinder, evidence, pa, widening }: CombinedCyl
   return tabulate(cylinder, low, high, step, steps, fine)
 }
 
+const ROOT_TWO_PI = Math.sqrt(2 * Math.PI)
 const LEAKED = noise.dropped.value
 const LEAKED_MOST = Math.exp(LEAKED.shift + LEAKED_REACH * LEAKED.spread)
 
@@ -70,7 +71,7 @@ function logReading({ lowPa, highPa, pa, heldTenSeconds }: CompressionEvidence, 
   const tight = logInterval(lowPa, highPa, x, sd)
   if (heldTenSeconds !== false || !(pa > 0) || !(x > 0)) return tight
   const away = (Math.log(x / pa) - LEAKED.shift) / LEAKED.spread
-  const low = ((highPa - lowPa) / pa) * Math.exp(-0.5 * away * away) / (LEAKED.spread * 2.5066282746310002)
+  const low = ((highPa - lowPa) / pa) * Math.exp(-0.5 * away * away) / (LEAKED.spread * ROOT_TWO_PI)
   return Math.log(LEAKED.tight * Math.exp(tight) + (1 - LEAKED.tight) * low + 1e-300)
 }
 
@@ -83,7 +84,7 @@ function likeSisters(x: number, sisters: readonly number[]): number {
     if (Math.abs(away) < 8) density += Math.exp(-0.5 * away * away) / sd
   }
   const level = Math.max(...sisters, 1)
-  return ((1 - SISTERS.unlike) * density) / (sisters.length * 2.5066282746310002) + SISTERS.unlike / (SISTERS.range * level)
+  return ((1 - SISTERS.unlike) * density) / (sisters.length * ROOT_TWO_PI) + SISTERS.unlike / (SISTERS.range * level)
 }
 
 /** A gauge at the end of its span says only "at least": the table must reach as far as that is believed. */

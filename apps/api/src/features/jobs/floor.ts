@@ -9,13 +9,10 @@ import { floorOf, type FloorRetestRow } from './store.ts'
 /** States in which somebody must say yes or no before work goes on. */
 const DECISIONS: ReadonlySet<string> = new Set(['waiting-for-manager', 'waiting-for-customer'])
 
-/**
- * The garage seen from above: its bays, and the three lists. A tablet with nobody signed in sees the job in its own bay.
- * With `only`, the same as if that job were the only one: what a screen needs to put right after an event that names it.
- */
-export async function readFloor(database: Database, actor: Actor, garage: string, only?: string): Promise<Floor> {
+/** The garage seen from above: its bays, and the three lists. A tablet with nobody signed in sees the job in its own bay. */
+export async function readFloor(database: Database, actor: Actor, garage: string): Promise<Floor> {
   demand(actor, 'jobs.read', { garage })
-  const row = await floorOf(database, garage, only)
+  const row = await floorOf(database, garage)
   if (row === undefined) throw problem('not-found')
   const alone = actor.kind === 'tablet' && actor.person === null
   // Asked once where it is the same for every job: only a tablet sees some customers and not others.

@@ -336,18 +336,6 @@ describe('the floor', () => {
     expect(new Set(shown.map(({ id }) => id))).toEqual(new Set(open.map(({ id }) => id)))
     for (const job of shown) expect(job).toEqual(open.find(({ id }) => id === job.id))
   })
-  test('shows one job alone where it stands on the whole floor, and nothing once it has left', async () => {
-    const path = `/v1/garages/${chain.mill.id}/floor`
-    const job = await booked({ bay: chain.mill.bays[0] })
-    const whole = floorSchema.parse((await desk().get(path)).body)
-    const alone = floorSchema.parse((await desk().get(`${path}?job=${job.id}`)).body)
-    expect(alone.bays).toEqual(whole.bays.map((bay) => ({ ...bay, job: bay.job?.id === job.id ? bay.job : null })))
-    expect(alone.bays.filter((bay) => bay.job !== null)).toHaveLength(1)
-    expect([alone.elsewhere, alone.waitsForDecision, alone.retestsDue, alone.ready].flat()).toEqual([])
-    await desk().post(`/v1/jobs/${job.id}/cancellation`, { reason: 'sold' })
-    expect(floorSchema.parse((await desk().get(`${path}?job=${job.id}`)).body).bays.every((bay) => bay.job === null)).toBe(true)
-    expect((await desk().get(`${path}?job=nonsense`)).status).toBe(400)
-  })
   test('lists follow-ups that are due, and how many days they are over', async () => {
     const job = await booked()
     const retest = async (latest: string) =>

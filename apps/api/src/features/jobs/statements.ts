@@ -7,9 +7,7 @@ const factsOf = (wanted: string): string => read('facts', { wanted })
 const found = read('found')
 
 /** The floor of a garage: $1 its id. */
-export const FLOOR: Statement = { name: 'jobs-floor', text: read('floor', { facts: factsOf(read('open-jobs')), mine: '' }) }
-/** The floor with one job and its retests only: $1 the garage, $2 the job. */
-export const FLOOR_OF_JOB: Statement = { name: 'jobs-floor-of-job', text: read('floor', { facts: factsOf(read('open-job')), mine: 'AND r.job_id = $2' }) }
+export const FLOOR: Statement = { name: 'jobs-floor', text: read('floor', { facts: factsOf(read('open-jobs')) }) }
 /** A page of jobs: parameters as `sql/page.sql` says. */
 export const LIST: Statement = { name: 'jobs-list', text: `${factsOf(read('page', { found }))}ORDER BY j.booked_at DESC, j.id DESC` }
 /** Search: parameters as `sql/found.sql` says. */

@@ -4,7 +4,7 @@ import { anywhere } from '../../platform/database/sql-file.ts'
 import { newId } from '../../platform/ids.ts'
 import type { JobFacts } from './facts.ts'
 import type { Needles } from './needles.ts'
-import { FLOOR, FLOOR_OF_JOB, LIST, OF_JOBS, SEARCH } from './statements.ts'
+import { FLOOR, LIST, OF_JOBS, SEARCH } from './statements.ts'
 
 /** What the floor's one statement reads. */
 export type FloorRow = {
@@ -24,10 +24,9 @@ export async function factsOfJob(tx: Transaction, id: string): Promise<JobFacts 
   return (await tx.$queryRawUnsafe<JobFacts[]>(OF_JOBS, [id]))[0]
 }
 
-/** The floor of a garage, or what one job has on it; undefined where there is no such garage. */
-export async function floorOf(database: Database, garage: string, job: string | undefined): Promise<FloorRow | undefined> {
-  const rows = job === undefined ? database.run<{ floor: FloorRow }>(FLOOR, [garage]) : database.run<{ floor: FloorRow }>(FLOOR_OF_JOB, [garage, job])
-  return (await rows)[0]?.floor
+/** The floor of a garage; undefined where there is no such garage. */
+export async function floorOf(database: Database, garage: string): Promise<FloorRow | undefined> {
+  return (await database.run<{ floor: FloorRow }>(FLOOR, [garage]))[0]?.floor
 }
 
 /** How a list of jobs is asked for. */

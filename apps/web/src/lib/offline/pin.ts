@@ -20,7 +20,12 @@ export function preparePin(person: string, name: string, pin: string): () => Pro
   const derived = derive(pin, salt).catch(() => undefined)
   return async () => {
     const verifier = await derived
-    if (verifier) await (await database()).put('people', { person, name, lastOnline: Date.now(), salt, verifier, wrongTries: 0 })
+    if (!verifier) return
+    try {
+      await (await database()).put('people', { person, name, lastOnline: Date.now(), salt, verifier, wrongTries: 0 })
+    } catch {
+      // full or refused storage: whoever has signed in must not be kept out by it
+    }
   }
 }
 

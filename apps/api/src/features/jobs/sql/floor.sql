@@ -1,5 +1,5 @@
 -- The garage seen from above, in one statement: its bays, the facts of every open job, and the retests that are due. $1 is the garage.
--- Open retests come by retest_open; the answer is JSON made here, parsed once by the driver. For one job ($2) alone, `mine` holds back the others.
+-- Open retests come by retest_open; the answer is JSON made here, parsed once by the driver.
 SELECT json_build_object(
   'garage', g.id,
   'name', g.name,
@@ -17,7 +17,6 @@ SELECT json_build_object(
     CROSS JOIN (SELECT (now() AT TIME ZONE gz.time_zone)::date AS today FROM garage gz WHERE gz.id = $1) day
     LEFT JOIN LATERAL (SELECT latest, booked_for FROM retest_date WHERE retest_id = r.id ORDER BY at DESC, id DESC LIMIT 1) d ON true
     WHERE r.outcome IS NULL
-      --mine
       AND (r.kind = 'release' AND j.handed_over_at IS NULL AND j.cancelled_at IS NULL
         -- A promise that a job under way fulfils is on the floor as that job. Two weeks are enough to ring and book.
         OR r.kind = 'follow-up' AND r.fulfilled_by_job_id IS NULL AND d.latest <= day.today + 14)) owed)
