@@ -39,7 +39,9 @@ export class CompressionEntry {
     return new Map(all.map((stored) => [(stored.reading as CompressionReading).cylinder, stored]))
   })
   readonly cylinders = $derived.by(() => (this.#bench.job ? readingOrder(this.#bench.job.engineRecord.specification, this.order) : []))
-  readonly #read = $derived(new Set(this.readings.keys()))
+  /** Cylinders whose reading is on its way into the store of this tablet: read already, for the hand. */
+  #storing = $state.raw<readonly number[]>([])
+  readonly #read = $derived(new Set([...this.readings.keys(), ...this.#storing]))
   readonly cylinder = $derived(this.#draft.cylinder ?? nextUnread(this.cylinders, this.#read, undefined) ?? this.cylinders[0] ?? 1)
   /** The cylinder after this one; undefined when this value ends the test. */
   readonly next = $derived.by(() => {
@@ -111,14 +113,17 @@ export class CompressionEntry {
     return true
   }
 
-  /** Keeps the reading and moves on. Answers what to show next, or undefined where the value is no pressure. */
+  /**
+   * Keeps the reading and moves on: at once, since a quick hand types the next value while this one is being stored. Resolves, once it is
+   * stored, to what to show next, or undefined where the value is no pressure. What could not be stored stands in the line again.
+   */
   async keep(says: (cylinder: number, pressure: Pressure) => string): Promise<'next' | 'done' | undefined> {
     const strokes = this.mode === 'each' ? this.#withTyped() : []
     const pressure = this.mode === 'each' ? strokes.at(-1) : this.#parsed()
     if (!pressure) return undefined
     const { cylinder, next } = this
-    const counted = this.#draft.counted
-    const first = this.#draft.first
+    const before = this.#draft
+    const { counted, first } = before
     const reading: EnteredReading = {
       test: 'compression',
       cylinder,
@@ -127,14 +132,22 @@ export class CompressionEntry {
       ...(first && strokes.length === 0 ? { firstStroke: first } : {}),
       ...(strokes.length > 1 ? { strokes: [...strokes] } : {}),
       ...(strokes.length < 2 && counted !== undefined ? { strokeCount: counted } : {}),
-      seq: this.#bench.readings.length + 1,
+      seq: this.#bench.readings.length + this.#storing.length + 1,
     }
-    const id = await this.#bench.record(reading, says(cylinder, pressure))
+    if (next !== undefined && next === this.cylinders[0] && this.#read.has(next)) this.again = false
+    this.#storing = [...this.#storing, cylinder]
+    const moved: Draft = { ...NOTHING, cylinder: next, mode: this.mode === 'each' ? 'each' : 'final' }
+    this.#draft = moved
+    let id: string | undefined
+    try {
+      id = await this.#bench.record(reading, says(cylinder, pressure))
+    } finally {
+      this.#storing = this.#storing.toSpliced(this.#storing.indexOf(cylinder), 1)
+      if (id === undefined) this.#draft = before
+    }
     if (!id) return undefined
     this.#last = { id, cylinder, at: Date.now() }
-    if (next === this.cylinders[0] && this.#read.has(next ?? -1)) this.again = false
-    this.#draft = { ...NOTHING, cylinder: next, mode: this.mode === 'each' ? 'each' : 'final' }
-    putDraft(this.#key, next === undefined ? undefined : this.#draft)
+    if (this.#draft === moved) putDraft(this.#key, next === undefined ? undefined : moved)
     return next === undefined ? 'done' : 'next'
   }
 
