@@ -81,6 +81,10 @@ describe('a sheet', () => {
     const { text } = await sheet(testing, 'test-record', { token: chain.mill.frontDesk.token })
     // 129 psi = 8.894 bar (NIST SP 811 (2008), appendix B.8: 1 psi = 6.894 757 kPa).
     expect(text).toContain('Zylinder 3: 8,89 bar, 10 Hübe')
+    // and the reasons, which the model itself gives in English
+    const reasons = text.slice(text.indexOf(de.diagnosis.because))
+    expect(reasons).toMatch(/spricht/)
+    expect(text).not.toMatch(/ speaks | compared with its sisters/)
   })
 
   test('bears names of 300 letters, emoji, and scripts from right to left', async () => {

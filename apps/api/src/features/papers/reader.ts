@@ -1,4 +1,4 @@
-import { PASCALS_PER_UNIT, type Pressure, type PressureUnit, type VacuumPressure } from '@evenbore/contract'
+import { PASCALS_PER_UNIT, type Objection, type Pressure, type PressureUnit, type Reading, type VacuumPressure } from '@evenbore/contract'
 import { de } from '@evenbore/words/de.ts'
 import { sheet as sheetDe } from '@evenbore/words/de/sheet.ts'
 import { en, type Words } from '@evenbore/words/en.ts'
@@ -10,6 +10,7 @@ import { formatNumber, inHundred } from '@evenbore/words/format/number.ts'
 import { formatPressure } from '@evenbore/words/format/pressure.ts'
 import { formatClock, formatDate, formatDay } from '@evenbore/words/format/time.ts'
 import { locales, type Language } from '@evenbore/words/languages.ts'
+import { objectionWords } from '@evenbore/words/sentences/reasons.ts'
 
 /** Who reads a sheet: language, unit of pressure, and the zone of the garage. */
 export type SheetReader = { readonly language: Language; readonly unit: PressureUnit; readonly timeZone: string }
@@ -37,6 +38,12 @@ export function formatsOf({ language, unit, timeZone }: SheetReader) {
     pressure: (pressure: Pressure | VacuumPressure) => formatPressure(pressure, unit, locale),
     pascals: (pressure: Pressure | VacuumPressure) => pressure.value * PASCALS_PER_UNIT[pressure.unit],
   }
+}
+
+/** A reason not to compare or believe, and what to do about it, as one line. */
+export function objectionLine(objection: Objection, judged: readonly Reading[], here: Here): string {
+  const said = objectionWords(objection, judged, here)
+  return `${said.says} ${said.do}`
 }
 
 /** The language asked for first by Accept-Language (RFC 9110, 12.5.4) among ours; undefined where none of them is. */

@@ -3,7 +3,7 @@ import { changeWord } from '@evenbore/words/sentences/change.ts'
 import { findingWords } from '@evenbore/words/sentences/finding.ts'
 import { retestWords } from '@evenbore/words/sentences/retest.ts'
 import type { Material } from './material.ts'
-import type { Here } from './reader.ts'
+import { objectionLine, type Here } from './reader.ts'
 import type { Sheet } from './sheet.ts'
 
 /** What was found and done, what the retest showed, and what is promised for later. */
@@ -36,7 +36,7 @@ function comparison(sheet: Sheet, { comparable, objections, cylinders }: Compari
   const { office, tests } = here.words
   sheet.heading(office.compare)
   sheet.text(comparable ? office.comparable : office.notComparable)
-  sheet.list(objections.map(({ says, do: toDo }) => `${says} ${toDo}`))
+  sheet.list(objections.map((objection) => objectionLine(objection, [], here)))
   sheet.table(
     [{ head: '', share: 2 }, { head: office.before, share: 1.5, figures: true }, { head: office.after, share: 1.5, figures: true }, { head: office.change, share: 1.2, figures: true }, { head: office.howSure, share: 3 }],
     cylinders.map((each) => ({ cells: [tests.cylinder(each.cylinder), each.before ? here.pressure(each.before) : '–', each.after ? here.pressure(each.after) : '–', each.change === null ? '' : `${each.change > 0 ? '+' : ''}${here.number(each.change, 1, 1)} %`, changeWords(each, here)] })),

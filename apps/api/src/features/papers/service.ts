@@ -1,4 +1,4 @@
-import type { Actor, Evaluation } from '@evenbore/contract'
+import type { Actor } from '@evenbore/contract'
 import type { Language } from '@evenbore/words/languages.ts'
 import { readMe } from '../../access/me.ts'
 import { demand } from '../../access/door.ts'
@@ -66,7 +66,7 @@ async function materialOf(database: Database, actor: Actor, id: string, kind: Sh
   return {
     job,
     sessions: measured ? await listSessions(database, actor, id) : [],
-    evaluation: measured ? await opinionOf(database, actor, id) : null,
+    ...(measured ? await opinionOf(database, actor, id) : NO_OPINION),
     quote: await readQuote(database, actor, id),
     findings: released ? await listFindings(database.prisma, actor, id) : [],
     retests,
@@ -74,12 +74,15 @@ async function materialOf(database: Database, actor: Actor, id: string, kind: Sh
   }
 }
 
-/** What the model makes of the job; null where it will not say anything of such a case. */
-async function opinionOf(database: Database, actor: Actor, job: string): Promise<Evaluation | null> {
+const NO_OPINION = { evaluation: null, judged: [] } as const
+
+/** What the model makes of the job, and of which readings; nothing where it will not say anything of such a case. */
+async function opinionOf(database: Database, actor: Actor, job: string): Promise<Pick<Material, 'evaluation' | 'judged'>> {
   try {
-    return (await evaluateJob(database, actor, job, true)).evaluation
+    const found = await evaluateJob(database, actor, job, true)
+    return { evaluation: found.evaluation, judged: found.case.readings }
   } catch (error) {
-    if (error instanceof ProblemError && (error.code === 'invalid-case' || error.code === 'invalid-request')) return null
+    if (error instanceof ProblemError && (error.code === 'invalid-case' || error.code === 'invalid-request')) return NO_OPINION
     throw error
   }
 }

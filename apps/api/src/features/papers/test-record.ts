@@ -1,28 +1,29 @@
-import type { CautionCode, EnteredReading, Evaluation, Session, StoredReading } from '@evenbore/contract'
+import type { CautionCode, EnteredReading, Evaluation, Reading, Session, StoredReading } from '@evenbore/contract'
 import { conditionWords } from '@evenbore/words/sentences/conditions.ts'
 import { engineWords } from '@evenbore/words/sentences/engine.ts'
 import { readingWords } from '@evenbore/words/sentences/reading.ts'
+import { becauseWords } from '@evenbore/words/sentences/reasons.ts'
 import { beliefRows, suspects, verdictSentence } from '@evenbore/words/sentences/verdict.ts'
 import type { Material } from './material.ts'
-import type { Here } from './reader.ts'
+import { objectionLine, type Here } from './reader.ts'
 import type { Sheet } from './sheet.ts'
 
 const MOST_REASONS = 4
 
 /** What was measured, under which conditions, and what it says. */
-export function testRecord(sheet: Sheet, { job, sessions, evaluation }: Material, here: Here): void {
+export function testRecord(sheet: Sheet, { job, sessions, evaluation, judged }: Material, here: Here): void {
   const { words } = here
   const { specification, description, stampedNumber } = job.engineRecord
   sheet.text([[description, engineWords(specification, words), stampedNumber].filter(Boolean).join(', '), job.odometerKm === null ? '' : `${here.number(job.odometerKm)} km`].filter(Boolean).join('; '))
   sheet.text(`${words.job.complaint}: “${job.complaint}”`)
-  if (evaluation !== null) opinion(sheet, evaluation, sessions, here)
+  if (evaluation !== null) opinion(sheet, evaluation, judged, sessions, here)
   if (sessions.every(({ readings }) => readings.length === 0)) sheet.text(words.sheet.noReadings)
   for (const session of sessions) readings(sheet, session, here)
   if (evaluation !== null) sheet.text(`${words.job.modelVersion(evaluation.model)} ${words.sheet.advice}`, { small: true })
   sheet.signature(words.desk.roles.technician, words.job.date)
 }
 
-function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Session[], here: Here): void {
+function opinion(sheet: Sheet, evaluation: Evaluation, judged: readonly Reading[], sessions: readonly Session[], here: Here): void {
   const { diagnosis, ui, cautions, tests } = here.words
   const { lead, rest } = verdictSentence(evaluation, here)
   sheet.text(lead, { style: 'bold' })
@@ -37,7 +38,7 @@ function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Sessio
   for (const { code } of evaluation.cautions.filter((caution) => belongs(caution.code, sessions))) sheet.caution(ui.caution, cautions[code])
   if (evaluation.objections.length > 0) {
     sheet.heading(diagnosis.objections)
-    sheet.list(evaluation.objections.map(({ says, do: toDo }) => `${says} ${toDo}`))
+    sheet.list(evaluation.objections.map((objection) => objectionLine(objection, judged, here)))
   }
   for (const { cause, probability } of evaluation.engine.filter((each) => each.cause !== 'none' && each.probability >= 0.1)) sheet.bars([{ name: diagnosis.causes[cause] ?? cause, part: probability, figure: ui.inHundred(here.inHundred(probability)) }])
   for (const { cylinders: [a, b], probability } of evaluation.neighbours.filter((each) => each.probability >= 0.1)) sheet.bars([{ name: diagnosis.betweenTwo(a, b), part: probability, figure: ui.inHundred(here.inHundred(probability)) }])
@@ -48,7 +49,7 @@ function opinion(sheet: Sheet, evaluation: Evaluation, sessions: readonly Sessio
   const reasons = [...evaluation.because].sort((a, b) => Number(a.kind === 'prior') - Number(b.kind === 'prior') || Math.abs(b.decibans) - Math.abs(a.decibans)).slice(0, MOST_REASONS)
   if (reasons.length > 0) {
     sheet.heading(diagnosis.because)
-    sheet.list(reasons.map(({ says }) => says))
+    sheet.list(reasons.map((reason) => becauseWords(reason, judged, here).text))
   }
 }
 
