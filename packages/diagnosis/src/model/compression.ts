@@ -46,13 +46,21 @@ export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): 
   if (dry === null) return null
   const rows = states.lossRows.length
   const table = new Float64Array(rows * grid.columns)
-  for (let r = 0; r < rows; r++) {
-    const { mean, sd } = states.lossRows[r]!
-    grid.classes.forEach(({ sisterVariance }, c) => {
-      const from = grid.columnFrom[c]!, to = grid.columnFrom[c + 1]!
-      if (from < to) densitiesThrough(dry, sisterVariance + sd * sd, grid.level, mean, from, to, table, r * grid.columns + from)
-    })
-  }
+  grid.families.forEach((classes, f) => {
+    const ladder = grid.levels[f]!
+    if (ladder.count === 0) return
+    const { sisterVariance } = grid.classes[classes[0]!]!
+    const densities = new Float64Array(ladder.count)
+    for (let r = 0; r < rows; r++) {
+      const { mean, sd } = states.lossRows[r]!
+      densitiesThrough(dry, sisterVariance + sd * sd, ladder, mean, densities, 0)
+      for (let i = 0; i < classes.length; i++) {
+        const c = classes[i]!
+        const from = grid.columnFrom[c]!, shift = grid.levelFrom[c]! - from
+        for (let q = from; q < grid.columnFrom[c + 1]!; q++) table[r * grid.columns + q] = densities[q + shift]!
+      }
+    }
+  })
   return table
 }
 

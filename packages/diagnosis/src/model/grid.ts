@@ -1,7 +1,7 @@
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { densitiesThrough, type Mixture } from './mixture.ts'
+import { densitiesThrough, type Ladder, type Mixture } from './mixture.ts'
 import type { Evidence, OilRise } from './evidence.ts'
 import { faultChance } from './past.ts'
 import type { StateSpace } from './states.ts'
@@ -35,6 +35,9 @@ export interface Grid {
   /** Columns of class c: from `columnFrom[c]` to below `columnFrom[c + 1]`. */
   readonly columnFrom: Int32Array
   readonly level: Float64Array
+  /** All levels that classes of a family have, and the place among them of the first column of each class. */
+  readonly levels: readonly Ladder[]
+  readonly levelFrom: Int32Array
   readonly offset: Int32Array
   readonly rises: Float64Array
   /** Healthy leak area in mm2 for each l, and the part of that grid each class can have: l from `leakFrom[c]` to below `leakTo[c]`. */
@@ -89,8 +92,9 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
     }
     return array
   })
+  const families = familiesOf(classes, leak), columnFrom = columnStarts(columns.classOf, classes.length)
   return {
-    classes, families: familiesOf(classes, leak), columns: count, classOf: columns.classOf, columnFrom: columnStarts(columns.classOf, classes.length), level: columns.level, offset, rises: rises.points,
+    classes, families, columns: count, classOf: columns.classOf, columnFrom, level: columns.level, ...laddersOf(families, columnFrom, columns), offset, rises: rises.points,
     healthyAreas: leak.areas, leakCount: leak.areas.length, leakFrom: leak.from, leakTo: leak.to, cells, prior,
   }
 }
@@ -114,6 +118,20 @@ function columnStarts(classOf: Uint8Array, classes: number): Int32Array {
   for (const c of classOf) from[c + 1]!++
   for (let c = 0; c < classes; c++) from[c + 1]! += from[c]!
   return from
+}
+
+/** The classes of a family share one lattice of levels: what their readings say of it is worked out once. */
+function laddersOf(families: readonly (readonly number[])[], columnFrom: Int32Array, { level, steps }: Columns): Pick<Grid, 'levels' | 'levelFrom'> {
+  const levelFrom = new Int32Array(columnFrom.length - 1)
+  const levels = families.map((classes): Ladder => {
+    const some = classes.filter((c) => columnFrom[c]! < columnFrom[c + 1]!)
+    if (some.length === 0) return { first: 0, step: 1, count: 0 }
+    const first = Math.min(...some.map((c) => level[columnFrom[c]!]!)), last = Math.max(...some.map((c) => level[columnFrom[c + 1]! - 1]!))
+    const step = steps[classes[0]!]!
+    for (const c of some) levelFrom[c] = Math.round((level[columnFrom[c]!]! - first) / step)
+    return { first, step, count: Math.round((last - first) / step) + 1 }
+  })
+  return { levels, levelFrom }
 }
 
 function classShare(cause: Cause, kind: EngineClass): number {
@@ -189,7 +207,7 @@ function layColumns(
   const highest = Math.max(...read.map((mixture) => mixture[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const rough = roughScores(read, Float64Array.from({ length: Math.ceil((to - from) / COARSE) + 1 }, (_, i) => from + i * COARSE), classes, states, faultChance(evidence.cylinders.length, knowledge))
+  const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states, faultChance(evidence.cylinders.length, knowledge))
   const scores = rough.map((row, c) => {
     const densities = CAUSES.flatMap((cause, e) => {
       const share = causes[e]!.prior * classShare(cause, classes[c]!)
@@ -206,10 +224,10 @@ function layColumns(
   const classOf: number[] = [], level: number[] = []
   for (const { c, first, last } of kept) {
     const step = steps[c]!
-    const count = Math.max(3, Math.ceil((last - first + 1) * COARSE / step))
-    for (let i = 0; i < count; i++) {
+    const low = Math.floor((first - 0.5) * COARSE / step), high = Math.max(low + 3, Math.ceil((last + 0.5) * COARSE / step))
+    for (let i = low; i < high; i++) {
       classOf.push(c)
-      level.push(from + (first - 0.5) * COARSE + (i + 0.5) * step)
+      level.push(from + (i + 0.5) * step)
     }
   }
   return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), steps }
@@ -221,9 +239,9 @@ const LEVEL_STEP = 1.4
 const COARSE = 0.025
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly Mixture[], levels: Float64Array, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
+function roughScores(read: readonly Mixture[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
   const shapes = lossShapes(states)
-  const count = levels.length
+  const { count } = levels
   const scores = classes.map(() => new Float64Array(count))
   const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
   const byOwn = shapes.byOwn.map(() => new Float64Array(count))
@@ -232,14 +250,14 @@ function roughScores(read: readonly Mixture[], levels: Float64Array, classes: re
     for (const own of asked) byOwn[own]!.fill(0)
     for (let r = 0; r < shapes.loss.length; r++) {
       const into = r === shapes.soundRow ? sound : density
-      densitiesThrough(mixture, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!, levels, shapes.loss[r]!, 0, count, into, 0)
+      densitiesThrough(mixture, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!, levels, shapes.loss[r]!, into, 0)
       for (const own of asked) {
         const w = shapes.byOwn[own]![r]!
         if (w !== 0) for (let at = 0; at < count; at++) byOwn[own]![at]! += w * into[at]!
       }
     }
     classes.forEach(({ tendency, each, commonLoss, sisterVariance }, c) => {
-      if (commonLoss > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, 0, 0, count, worn, 0)
+      if (commonLoss > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, 0, worn, 0)
       const own = commonLoss > 0 ? worn : sound
       const prone = byOwn[tendency]!
       for (let at = 0; at < count; at++) {

@@ -1,10 +1,11 @@
+import { sumDry, weighDry } from './dry-sums.ts'
 import type { StateGroup } from './groups.ts'
 import type { Kinds } from './kinds.ts'
 import { OWN_COUNT } from './states.ts'
 import type { Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
-export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'live' | 'kinds'>
+export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'prior' | 'live' | 'kinds'>
 
 /** Room for the sums over one group, for each kind: by healthy leak, and by rise and healthy leak. */
 interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly mixed: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array }
@@ -27,6 +28,7 @@ function anyLive(group: StateGroup, live: Uint8Array): boolean {
  * cells of the grid; null where no state is.
  */
 export function sumStates(tables: Tables, space: Workspace): (Float64Array | null)[] {
+  if (tables.wet === null && tables.leak === null) return sumDry(tables, space)
   const { grid, grouping, states } = space
   const levels = states.bridgePrior.length
   const blocks: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
@@ -119,12 +121,15 @@ function spread(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: 
 export function weighStates(tables: Tables, scale: number, around: readonly Float64Array[], kept: KeptCells, space: Workspace, worn?: Float64Array): Float64Array {
   const { grid, grouping, states } = space
   const out = new Float64Array(states.count)
-  const into = grid.families.map((classes) => (worn !== undefined && grid.classes[classes[0]!]!.commonLoss > 0 ? worn : out))
-  const scratch = scratchFor(tables.kinds, space)
-  for (const group of tables.dry === null ? grouping.unread : grouping.read) {
-    if (!anyLive(group, tables.live)) continue
-    for (let f = 0; f < grid.families.length; f++) {
-      if (gatherColumns(group, f, tables, space, around[group.signature]!, kept, scratch)) outOf(group, f, tables, space, scratch, into[f]!)
+  if (tables.wet === null && tables.leak === null) weighDry(tables, around, kept, space, out, worn ?? out)
+  else {
+    const into = grid.families.map((classes) => (worn !== undefined && grid.classes[classes[0]!]!.commonLoss > 0 ? worn : out))
+    const scratch = scratchFor(tables.kinds, space)
+    for (const group of tables.dry === null ? grouping.unread : grouping.read) {
+      if (!anyLive(group, tables.live)) continue
+      for (let f = 0; f < grid.families.length; f++) {
+        if (gatherColumns(group, f, tables, space, around[group.signature]!, kept, scratch)) outOf(group, f, tables, space, scratch, into[f]!)
+      }
     }
   }
   for (let s = 0; s < out.length; s++) {

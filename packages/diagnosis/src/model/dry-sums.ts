@@ -1,0 +1,79 @@
+import type { StateGroup } from './groups.ts'
+import type { Tables } from './state-sums.ts'
+import { OWN_COUNT } from './states.ts'
+import type { KeptCells, Workspace } from './workspace.ts'
+
+/**
+ * Sums of a cylinder on which oil and air were not tried: its states differ in the loss of pressure and in the prior of their class
+ * alone, so a group is one row of weights by class, and what stands inside a column is all alike.
+ */
+export type DryTables = Pick<Tables, 'dry' | 'weight' | 'live' | 'prior'>
+
+/** As `sumStates`: blocks [signature * bridge levels + level] over the cells of the grid, null where no state is. */
+export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace): (Float64Array | null)[] {
+  const levels = states.bridgePrior.length
+  const columns: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
+  const byClass = new Float64Array(grid.classes.length)
+  for (const group of tables.dry === null ? grouping.unread : grouping.read) {
+    if (!weighClasses(group, tables, states.own, byClass)) continue
+    const into = (columns[group.signature * levels + group.bridgeLevel] ??= new Float64Array(grid.columns))
+    const at = group.lossRow * grid.columns
+    for (let q = 0; q < grid.columns; q++) into[q]! += byClass[grid.classOf[q]!]! * (tables.dry === null ? 1 : tables.dry[at + q]!)
+  }
+  if (grid.cells === grid.columns) return columns
+  return columns.map((column) => {
+    if (column === null) return null
+    const block = new Float64Array(grid.cells)
+    for (let q = 0; q < grid.columns; q++) block.fill(column[q]!, grid.offset[q]!, q + 1 < grid.columns ? grid.offset[q + 1]! : grid.cells)
+    return block
+  })
+}
+
+/** Weight x prior of a group's live states for each class; false when none is live. */
+function weighClasses({ states: list }: StateGroup, { weight, live, prior }: DryTables, own: Uint8Array, byClass: Float64Array): boolean {
+  let any = false
+  byClass.fill(0)
+  for (let i = 0; i < list.length; i++) {
+    const s = list[i]!
+    if (live[s] === 0) continue
+    any = true
+    for (let c = 0, at = own[s]!; c < byClass.length; c++, at += OWN_COUNT) byClass[c]! += weight[s]! * prior[at]!
+  }
+  return any
+}
+
+/** As `weighStates`: adds the weight of each state to `out`, or to `worn` where the class is evenly worn. */
+export function weighDry(tables: DryTables, around: readonly Float64Array[], kept: KeptCells, { grid, grouping, states }: Workspace, out: Float64Array, worn: Float64Array): void {
+  const { dry, weight, live, prior } = tables
+  const count = kept.cells.length
+  const columns = around.map((cells) => {
+    const sums = new Float64Array(cells.length / count * grid.columns)
+    for (let b = 0; b * count < cells.length; b++) {
+      for (let q = 0; q < grid.columns; q++) {
+        let sum = 0
+        for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) sum += cells[b * count + at]!
+        sums[b * grid.columns + q] = sum
+      }
+    }
+    return sums
+  })
+  const byClass = new Float64Array(grid.classes.length)
+  const even = Uint8Array.from(grid.classes, ({ commonLoss }) => (commonLoss > 0 ? 1 : 0))
+  for (const group of dry === null ? grouping.unread : grouping.read) {
+    const from = columns[group.signature]!, base = group.bridgeLevel * grid.columns, row = group.lossRow * grid.columns
+    byClass.fill(0)
+    for (let q = 0; q < grid.columns; q++) byClass[grid.classOf[q]!]! += from[base + q]! * (dry === null ? 1 : dry[row + q]!)
+    for (let i = 0; i < group.states.length; i++) {
+      const s = group.states[i]!
+      if (live[s] === 0) continue
+      let all = 0, part = 0
+      for (let c = 0, at = states.own[s]!; c < byClass.length; c++, at += OWN_COUNT) {
+        const term = byClass[c]! * prior[at]!
+        all += term
+        if (even[c] === 1) part += term
+      }
+      out[s]! += weight[s]! * (all - part)
+      worn[s]! += weight[s]! * part
+    }
+  }
+}
