@@ -36,7 +36,8 @@ export const leakageTest = {
 export const oil = {
   tablespoonMl: entry(15, 'US Army TM 5-4210-230-14&P-1 addendum 2 (about a tablespoon); millilitres by definition', 'Oil used when the amount is not noted.'),
   partThatStays: entry({ mean: 0.55, spread: 0.25 }, ROUGH_CALCULATION, 'Part of the oil that takes up room while cranking.'),
-  unknownRise: entry({ mean: 0.08, spread: 0.06 }, ROUGH_CALCULATION, 'Rise of a sound cylinder by the room oil takes, when the geometry is unknown.'),
+  usualRatio: entry({ overhead: 8.5, side: 6 }, FROM_MEMORY, 'Compression ratio of a petrol engine whose own is not known, for the room that oil takes.'),
+  sizeUnknown: entry(0.35, FROM_MEMORY, 'Spread of that room, as part of it, when displacement or ratio is not known.'),
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
   amountUnknown: entry(0.35, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
   unevenRoom: entry(0.3, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),

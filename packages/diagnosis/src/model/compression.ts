@@ -40,27 +40,20 @@ function upper(readings: readonly { logPa: number; variance: number }[]): { logP
   }
 }
 
-/** Likelihood of the dry readings for each (loss row, column): index row * columns + q. */
+/** Likelihood of the dry readings for each (loss row, level): index row * levels + level. */
 export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
   const { dry } = gauge
   if (dry === null) return null
-  const rows = states.lossRows.length
-  const table = new Float64Array(rows * grid.columns)
-  grid.families.forEach((classes, f) => {
-    const ladder = grid.levels[f]!
-    if (ladder.count === 0) return
-    const { sisterVariance } = grid.classes[classes[0]!]!
-    const densities = new Float64Array(ladder.count)
+  const rows = states.lossRows.length, levels = grid.ladderFrom[grid.families.length]!
+  const table = new Float64Array(rows * levels)
+  for (let f = 0; f < grid.families.length; f++) {
+    if (grid.ladders[f]!.count === 0) continue
+    const { sisterVariance } = grid.classes[grid.families[f]![0]!]!
     for (let r = 0; r < rows; r++) {
       const { mean, sd } = states.lossRows[r]!
-      densitiesThrough(dry, sisterVariance + sd * sd, ladder, mean, densities, 0)
-      for (let i = 0; i < classes.length; i++) {
-        const c = classes[i]!
-        const from = grid.columnFrom[c]!, shift = grid.levelFrom[c]! - from
-        for (let q = from; q < grid.columnFrom[c + 1]!; q++) table[r * grid.columns + q] = densities[q + shift]!
-      }
+      densitiesThrough(dry, sisterVariance + sd * sd, grid.ladders[f]!, mean, table, r * levels + grid.ladderFrom[f]!)
     }
-  })
+  }
   return table
 }
 

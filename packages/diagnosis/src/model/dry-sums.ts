@@ -17,8 +17,8 @@ export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace)
   for (const group of tables.dry === null ? grouping.unread : grouping.read) {
     if (!weighClasses(group, tables, states.own, byClass)) continue
     const into = (columns[group.signature * levels + group.bridgeLevel] ??= new Float64Array(grid.columns))
-    const at = group.lossRow * grid.columns
-    for (let q = 0; q < grid.columns; q++) into[q]! += byClass[grid.classOf[q]!]! * (tables.dry === null ? 1 : tables.dry[at + q]!)
+    const at = group.lossRow * grid.ladderFrom[grid.families.length]!
+    for (let q = 0; q < grid.columns; q++) into[q]! += byClass[grid.classOf[q]!]! * (tables.dry === null ? 1 : tables.dry[at + grid.levelOf[q]!]!)
   }
   if (grid.cells === grid.columns) return columns
   return columns.map((column) => {
@@ -60,9 +60,9 @@ export function weighDry(tables: DryTables, around: readonly Float64Array[], kep
   const byClass = new Float64Array(grid.classes.length)
   const even = Uint8Array.from(grid.classes, ({ commonLoss }) => (commonLoss > 0 ? 1 : 0))
   for (const group of dry === null ? grouping.unread : grouping.read) {
-    const from = columns[group.signature]!, base = group.bridgeLevel * grid.columns, row = group.lossRow * grid.columns
+    const from = columns[group.signature]!, base = group.bridgeLevel * grid.columns, row = group.lossRow * grid.ladderFrom[grid.families.length]!
     byClass.fill(0)
-    for (let q = 0; q < grid.columns; q++) byClass[grid.classOf[q]!]! += from[base + q]! * (dry === null ? 1 : dry[row + q]!)
+    for (let q = 0; q < grid.columns; q++) byClass[grid.classOf[q]!]! += from[base + q]! * (dry === null ? 1 : dry[row + grid.levelOf[q]!]!)
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
       if (live[s] === 0) continue

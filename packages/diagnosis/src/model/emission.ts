@@ -30,7 +30,7 @@ function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowle
 }
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
-const PRUNE = 1e-7
+const PRUNE = 2e-8
 
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
 export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {
@@ -76,14 +76,14 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   return { dry, wet, leak, leakRow, looks, weight, prior, live, kinds: kindsOf(prior, grid) }
 }
 
-/** Upper bounds of each state's contribution by prior, looks and gauge. */
+/** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */
 function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Array | null, wet: Float64Array | null, space: Workspace): Float64Array {
   const { states, grid } = space
-  const dryMax = dry === null ? null : rowMaxima(dry, states.lossRows.length, grid.columns)
+  const dryMax = dry === null ? null : rowMaxima(dry, states.lossRows.length, grid.ladderFrom[grid.families.length]!)
   const wetMax = wet === null ? null : rowMaxima(wet, states.sealRows.length, grid.rises.length)
   const bound = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) {
-    bound[s] = weight[s]! * prior[states.own[s]!]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
+    bound[s] = states.bridgePrior[states.bridgeLevel[s]!]! * weight[s]! * prior[states.own[s]!]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
   }
   return bound
 }

@@ -3,6 +3,7 @@ import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densitiesThrough, type Ladder, type Mixture } from './mixture.ts'
 import type { Evidence, OilRise } from './evidence.ts'
+import { healthyLeaks } from './healthy-leak.ts'
 import { faultChance } from './past.ts'
 import type { StateSpace } from './states.ts'
 
@@ -35,9 +36,11 @@ export interface Grid {
   /** Columns of class c: from `columnFrom[c]` to below `columnFrom[c + 1]`. */
   readonly columnFrom: Int32Array
   readonly level: Float64Array
-  /** All levels that classes of a family have, and the place among them of the first column of each class. */
-  readonly levels: readonly Ladder[]
-  readonly levelFrom: Int32Array
+  /** All levels that the classes of each family have; where those of each family begin in the list of all, and at last their number. */
+  readonly ladders: readonly Ladder[]
+  readonly ladderFrom: Int32Array
+  /** Place of each column's level in that list. */
+  readonly levelOf: Int32Array
   readonly offset: Int32Array
   readonly rises: Float64Array
   /** Healthy leak area in mm2 for each l, and the part of that grid each class can have: l from `leakFrom[c]` to below `leakTo[c]`. */
@@ -58,8 +61,6 @@ export interface GaugeEvidence {
 
 /** Columns this many nats below the best cannot come back into play. */
 const KEEP_NATS = 8.5
-/** Step of the healthy leak in its logarithm: below the scatter of sisters with the gauge's error. */
-const LEAK_STEP = 0.4
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
@@ -67,8 +68,7 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
   const causes = causePriors(evidence, knowledge)
   const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
   const rises = layRises(gauge, classes, refine)
-  const anyLeak = evidence.cylinders.some((c) => c.leakage.length > 0)
-  const leak = healthyLeaks(states, knowledge, classes, anyLeak, refine)
+  const leak = healthyLeaks(evidence, states, knowledge, classes, refine)
   const count = columns.level.length
   const offset = new Int32Array(count)
   let cells = 0
@@ -120,18 +120,26 @@ function columnStarts(classOf: Uint8Array, classes: number): Int32Array {
   return from
 }
 
-/** The classes of a family share one lattice of levels: what their readings say of it is worked out once. */
-function laddersOf(families: readonly (readonly number[])[], columnFrom: Int32Array, { level, steps }: Columns): Pick<Grid, 'levels' | 'levelFrom'> {
-  const levelFrom = new Int32Array(columnFrom.length - 1)
-  const levels = families.map((classes): Ladder => {
+/** The classes of a family share one lattice of levels: what readings say of it is worked out once. */
+function laddersOf(families: readonly (readonly number[])[], columnFrom: Int32Array, { level, steps }: Columns): Pick<Grid, 'ladders' | 'ladderFrom' | 'levelOf'> {
+  const ladderFrom = new Int32Array(families.length + 1)
+  const levelOf = new Int32Array(level.length)
+  const ladders = families.map((classes, f): Ladder => {
     const some = classes.filter((c) => columnFrom[c]! < columnFrom[c + 1]!)
-    if (some.length === 0) return { first: 0, step: 1, count: 0 }
-    const first = Math.min(...some.map((c) => level[columnFrom[c]!]!)), last = Math.max(...some.map((c) => level[columnFrom[c + 1]! - 1]!))
     const step = steps[classes[0]!]!
-    for (const c of some) levelFrom[c] = Math.round((level[columnFrom[c]!]! - first) / step)
-    return { first, step, count: Math.round((last - first) / step) + 1 }
+    const first = some.reduce((least, c) => Math.min(least, level[columnFrom[c]!]!), Infinity)
+    let count = 0
+    for (const c of some) {
+      for (let q = columnFrom[c]!; q < columnFrom[c + 1]!; q++) {
+        const place = Math.round((level[q]! - first) / step)
+        levelOf[q] = ladderFrom[f]! + place
+        count = Math.max(count, place + 1)
+      }
+    }
+    ladderFrom[f + 1] = ladderFrom[f]! + count
+    return { first, step, count }
   })
-  return { levels, levelFrom }
+  return { ladders, ladderFrom, levelOf }
 }
 
 function classShare(cause: Cause, kind: EngineClass): number {
@@ -298,7 +306,7 @@ function layRises(gauge: readonly GaugeEvidence[], classes: readonly EngineClass
   if (wet.length === 0) return { points: Float64Array.of(0), weights: Float64Array.of(1) }
   // the scatter of one cylinder against the common spread says how fine the sum must be
   const sharpest = Math.min(...wet.map((r) => Math.hypot(Math.sqrt(r.variance), r.expected.scatter) / r.expected.spread))
-  const step = Math.min(0.8, LEVEL_STEP * sharpest / Math.sqrt(Math.min(6, wet.length))) / refine
+  const step = LEVEL_STEP / Math.sqrt(wet.length / sharpest ** 2 + 1) / refine
   const half = Math.ceil(MOST_RISE / step)
   const all = Array.from({ length: 2 * half + 1 }, (_, i) => (i - half) * step)
   const extras = [...new Set(classes.map((kind) => kind.sealed)), ...SEALS]
@@ -320,30 +328,4 @@ function layRises(gauge: readonly GaugeEvidence[], classes: readonly EngineClass
 const SEALS = [0.1, 0.2, 0.4, 0.8]
 
 /** The common room of the oil is summed to so many standard deviations. */
-const MOST_RISE = 2.2
-
-function healthyLeaks(
-  states: StateSpace, knowledge: Knowledge, classes: readonly EngineClass[], any: boolean, refine: number,
-): { areas: Float64Array; weights: Float64Array[]; from: Int32Array; to: Int32Array } {
-  const { median, spread } = knowledge.leakageTest.healthyLeak.value
-  const base = median * states.girth
-  const centers = classes.map((kind) => base + kind.commonLoss * states.areaPerLoss)
-  const sds = classes.map((kind) => kind.commonLoss > 0 ? knowledge.wornEvenly.leakSpread.value : spread)
-  const from = new Int32Array(classes.length)
-  const to = new Int32Array(classes.length).fill(1)
-  if (!any) return { areas: Float64Array.of(base), weights: classes.map(() => Float64Array.of(1)), from, to }
-  const step = LEAK_STEP / refine
-  const low = Math.log(base) - 2.6 * spread
-  const high = Math.log(Math.max(...centers)) + 2.2 * sds[sds.length - 1]!
-  const areas = Float64Array.from({ length: Math.ceil((high - low) / step) + 1 }, (_, i) => Math.exp(low + i * step))
-  const weights = classes.map((_, c) => {
-    const w = Float64Array.from(areas, (a) => Math.exp(-0.5 * (Math.log(a / centers[c]!) / sds[c]!) ** 2))
-    const sum = w.reduce((t, x) => t + x, 0)
-    return w.map((x) => (x < 0.02 * w.reduce((t, y) => Math.max(t, y), 0) ? 0 : x / sum))
-  })
-  weights.forEach((w, c) => {
-    from[c] = w.findIndex((x) => x > 0)
-    to[c] = w.length - [...w].reverse().findIndex((x) => x > 0)
-  })
-  return { areas, weights, from, to }
-}
+const MOST_RISE = 3.2

@@ -17,7 +17,7 @@ export interface Grouping {
   readonly signatures: readonly number[]
   /** Bridge levels that occur with each signature: all, or the first alone. */
   readonly levels: readonly number[]
-  /** For cylinders whose pressure was read. */
+  /** For cylinders whose pressure was read. Groups of one signature and bridge level stand together, here and in `unread`. */
   readonly read: readonly StateGroup[]
   /** For those whose pressure was not: states of all losses are one. */
   readonly unread: readonly StateGroup[]
@@ -48,7 +48,7 @@ function groupsBy(states: StateSpace, signatures: Uint8Array, occurring: readonl
     if (list === undefined) lists.set(key, [s])
     else list.push(s)
   }
-  return [...lists.values()].map((list) => {
+  const groups = [...lists.values()].map((list) => {
     const first = list[0]!
     const ordered = list.sort((a, b) => states.sealRow[a]! - states.sealRow[b]! || a - b)
     const runs = [...ordered.keys()].filter((i) => i === 0 || states.sealRow[ordered[i]!] !== states.sealRow[ordered[i - 1]!])
@@ -57,4 +57,5 @@ function groupsBy(states: StateSpace, signatures: Uint8Array, occurring: readonl
       states: Int32Array.from(ordered), runs: Int32Array.of(...runs, ordered.length),
     }
   })
+  return groups.sort((a, b) => a.signature - b.signature || a.bridgeLevel - b.bridgeLevel)
 }

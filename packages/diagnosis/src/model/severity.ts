@@ -1,7 +1,7 @@
-/** Lower and upper end of the grid of losses: 2 percent, which no gauge tells from a sound cylinder; a fortieth of the pressure left. */
-const LOSSES = [0.02, 3.7] as const
+/** Lower and upper end of the grid of losses: 2 percent, which no gauge tells from a sound cylinder; beyond what any prior expects. */
+const LOSSES = [0.02, 15] as const
 /** Lower and upper end of the grid of leaks in mm2: two percent lost on the reference tester; a hole. */
-const LEAKS = [0.22, 60] as const
+const LEAKS = [0.22, 200] as const
 /** Step of the grids in their logarithm; the same hole scatters by about as much, so the sum is smooth. */
 const STEP = 0.26
 /** How gradually a leak becomes one that a strip-down calls a fault (scale of a logistic in the logarithm). */

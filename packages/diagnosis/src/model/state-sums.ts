@@ -7,20 +7,30 @@ import type { Emission, KeptCells, Workspace } from './workspace.ts'
 /** What the sums need of a cylinder. */
 export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'prior' | 'live' | 'kinds'>
 
-/** Room for the sums over one group, for each kind: by healthy leak, and by rise and healthy leak. */
-interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly mixed: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array }
+/** Room for the sums over one group, for each kind: by healthy leak; by rise and healthy leak; and over the groups by level as well. */
+interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly byLevel: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array; readonly inBlock: Uint8Array }
 
 function scratchFor(kinds: Kinds, { grid }: Workspace): Scratch {
   const cells = grid.rises.length * grid.leakCount
+  const levels = grid.ladders.reduce((most, { count }) => Math.max(most, count), 0)
   return {
-    byLeak: new Float64Array(kinds.most * grid.leakCount), byCell: new Float64Array(kinds.most * cells), mixed: new Float64Array(cells),
-    touched: new Uint8Array(kinds.most), inGroup: new Uint8Array(kinds.most),
+    byLeak: new Float64Array(kinds.most * grid.leakCount), byCell: new Float64Array(kinds.most * cells), byLevel: new Float64Array(kinds.most * levels * cells),
+    touched: new Uint8Array(kinds.most), inGroup: new Uint8Array(kinds.most), inBlock: new Uint8Array(kinds.most),
   }
 }
 
-function anyLive(group: StateGroup, live: Uint8Array): boolean {
-  for (let i = 0; i < group.states.length; i++) if (live[group.states[i]!] === 1) return true
-  return false
+/** Live groups of one signature and bridge level. */
+interface Block { readonly signature: number; readonly bridgeLevel: number; readonly groups: readonly StateGroup[] }
+
+function liveBlocks({ dry, live }: Tables, { grouping }: Workspace): Block[] {
+  const blocks: { signature: number; bridgeLevel: number; groups: StateGroup[] }[] = []
+  for (const group of dry === null ? grouping.unread : grouping.read) {
+    if (!group.states.some((s) => live[s] === 1)) continue
+    const last = blocks.at(-1)
+    if (last !== undefined && last.signature === group.signature && last.bridgeLevel === group.bridgeLevel) last.groups.push(group)
+    else blocks.push({ signature: group.signature, bridgeLevel: group.bridgeLevel, groups: [group] })
+  }
+  return blocks
 }
 
 /**
@@ -31,17 +41,28 @@ export function sumStates(tables: Tables, space: Workspace): (Float64Array | nul
   if (tables.wet === null && tables.leak === null) return sumDry(tables, space)
   const { grid, grouping, states } = space
   const levels = states.bridgePrior.length
-  const blocks: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
+  const out: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
   const scratch = scratchFor(tables.kinds, space)
-  for (const group of tables.dry === null ? grouping.unread : grouping.read) {
-    if (!anyLive(group, tables.live)) continue
-    const block = (blocks[group.signature * levels + group.bridgeLevel] ??= new Float64Array(grid.cells))
+  for (const { signature, bridgeLevel, groups } of liveBlocks(tables, space)) {
+    const block = (out[signature * levels + bridgeLevel] = new Float64Array(grid.cells))
     for (let f = 0; f < grid.families.length; f++) {
-      innerOf(group, f, tables, space, scratch)
-      spread(group, f, tables, space, scratch, block)
+      if (grid.ladders[f]!.count === 0) continue
+      scratch.inBlock.fill(0)
+      scratch.byLevel.fill(0)
+      for (const group of groups) {
+        innerOf(group, f, tables, space, scratch)
+        addLevels(group, f, tables, space, scratch)
+      }
+      spread(f, tables, space, scratch, block)
     }
   }
-  return blocks
+  return out
+}
+
+/** Cells within a column of a family. */
+function widthOf(f: number, { families, rises, leakFrom, leakTo }: Workspace['grid']): number {
+  const first = families[f]![0]!
+  return rises.length * (leakTo[first]! - leakFrom[first]!)
 }
 
 /** Weight x wet x leak likelihood of a group's states over rise and healthy leak, for each kind, into `byCell`. */
@@ -89,27 +110,36 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, liv
   }
 }
 
-/** Multiplies the levels of the columns in. */
-function spread(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: Workspace, { byCell, mixed, inGroup }: Scratch, block: Float64Array): void {
-  const classes = grid.families[f]!
-  const count = grid.rises.length * (grid.leakTo[classes[0]!]! - grid.leakFrom[classes[0]!]!)
-  const dryAt = group.lossRow * grid.columns
-  for (let i = 0; i < classes.length; i++) {
-    const c = classes[i]!
-    if (grid.columnFrom[c] === grid.columnFrom[c + 1]) continue
-    mixed.fill(0, 0, count)
-    for (let kind = 0; kind < inGroup.length; kind++) {
-      if (inGroup[kind] === 0) continue
-      const ratio = kinds.ratios[f]![kind]![i]!
-      if (ratio === 0) continue
-      for (let k = 0, at = kind * count; k < count; k++) mixed[k]! += ratio * byCell[at + k]!
-    }
-    for (let q = grid.columnFrom[c]!; q < grid.columnFrom[c + 1]!; q++) {
-      const factor = dry === null ? 1 : dry[dryAt + q]!
-      const at = grid.offset[q]!
-      for (let k = 0; k < count; k++) block[at + k]! += factor * mixed[k]!
+/** Adds a group to the sums by level: its cells times the dry likelihood of its loss. */
+function addLevels(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: Workspace, { byCell, byLevel, inGroup, inBlock }: Scratch): void {
+  const count = widthOf(f, grid)
+  const levels = grid.ladders[f]!.count
+  const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
+  for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
+    if (inGroup[kind] === 0) continue
+    inBlock[kind] = 1
+    const from = kind * count
+    for (let j = 0, to = kind * levels * count; j < levels; j++) {
+      const factor = dry === null ? 1 : dry[dryAt + j]!
+      for (let k = 0; k < count; k++) byLevel[to++]! += factor * byCell[from + k]!
     }
   }
+}
+
+/** Gives each class its part of each kind. */
+function spread(f: number, { kinds }: Tables, { grid }: Workspace, { byLevel, inBlock }: Scratch, block: Float64Array): void {
+  const count = widthOf(f, grid)
+  const levels = grid.ladders[f]!.count
+  grid.families[f]!.forEach((c, i) => {
+    for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
+      const ratio = kinds.ratios[f]![kind]![i]!
+      if (inBlock[kind] === 0 || ratio === 0) continue
+      for (let q = grid.columnFrom[c]!; q < grid.columnFrom[c + 1]!; q++) {
+        const to = grid.offset[q]!, from = (kind * levels + grid.levelOf[q]! - grid.ladderFrom[f]!) * count
+        for (let k = 0; k < count; k++) block[to + k]! += ratio * byLevel[from + k]!
+      }
+    }
+  })
 }
 
 /**
@@ -119,16 +149,19 @@ function spread(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: 
  * @param worn takes, if given, the part of each weight that lies in evenly worn engines
  */
 export function weighStates(tables: Tables, scale: number, around: readonly Float64Array[], kept: KeptCells, space: Workspace, worn?: Float64Array): Float64Array {
-  const { grid, grouping, states } = space
+  const { grid, states } = space
   const out = new Float64Array(states.count)
   if (tables.wet === null && tables.leak === null) weighDry(tables, around, kept, space, out, worn ?? out)
   else {
     const into = grid.families.map((classes) => (worn !== undefined && grid.classes[classes[0]!]!.commonLoss > 0 ? worn : out))
     const scratch = scratchFor(tables.kinds, space)
-    for (const group of tables.dry === null ? grouping.unread : grouping.read) {
-      if (!anyLive(group, tables.live)) continue
+    for (const { signature, bridgeLevel, groups } of liveBlocks(tables, space)) {
       for (let f = 0; f < grid.families.length; f++) {
-        if (gatherColumns(group, f, tables, space, around[group.signature]!, kept, scratch)) outOf(group, f, tables, space, scratch, into[f]!)
+        if (!gatherLevels(f, bridgeLevel, tables, space, around[signature]!, kept, scratch)) continue
+        for (const group of groups) {
+          gatherCells(group, f, tables, space, scratch)
+          outOf(group, f, tables, space, scratch, into[f]!)
+        }
       }
     }
   }
@@ -142,37 +175,49 @@ export function weighStates(tables: Tables, scale: number, around: readonly Floa
   return out
 }
 
-/** Sums the columns of a family with the dry likelihood of a group, for each kind that the group has, into `byCell`; false when nothing is kept there. */
-function gatherColumns(group: StateGroup, f: number, { dry, kinds, live }: Tables, { grid, states }: Workspace, around: Float64Array, kept: KeptCells, { byCell, mixed, inGroup }: Scratch): boolean {
-  const classes = grid.families[f]!
-  const count = grid.rises.length * (grid.leakTo[classes[0]!]! - grid.leakFrom[classes[0]!]!)
-  const kindCount = kinds.ratios[f]!.length
+/** What is not the cylinder's own for each kind by level and cell, the classes of a family summed into `byLevel`; false when nothing is kept there. */
+function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid }: Workspace, around: Float64Array, kept: KeptCells, { byLevel }: Scratch): boolean {
+  const count = widthOf(f, grid)
+  const levels = grid.ladders[f]!.count
+  const ratios = kinds.ratios[f]!
+  const base = bridgeLevel * kept.cells.length
+  byLevel.fill(0, 0, ratios.length * levels * count)
+  let any = false
+  grid.families[f]!.forEach((c, i) => {
+    const first = grid.columnFrom[c]!, last = grid.columnFrom[c + 1]!
+    if (kept.from[first] === kept.from[last]) return
+    any = true
+    for (let kind = 0; kind < ratios.length; kind++) {
+      const ratio = ratios[kind]![i]!
+      if (ratio === 0) continue
+      for (let q = first; q < last; q++) {
+        const to = (kind * levels + grid.levelOf[q]! - grid.ladderFrom[f]!) * count
+        for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) byLevel[to + kept.inner[at]!]! += ratio * around[base + at]!
+      }
+    }
+  })
+  return any
+}
+
+/** Sums the levels with the dry likelihood of a group, for each kind that the group has, into `byCell`. */
+function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables, { grid, states }: Workspace, { byCell, byLevel, inGroup }: Scratch): void {
+  const count = widthOf(f, grid)
+  const levels = grid.ladders[f]!.count
+  const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
   inGroup.fill(0)
   for (let i = 0; i < group.states.length; i++) {
     const s = group.states[i]!
     if (live[s] === 1) inGroup[kinds.kindOf[f * OWN_COUNT + states.own[s]!]!] = 1
   }
-  byCell.fill(0, 0, kindCount * count)
-  const base = group.bridgeLevel * kept.cells.length
-  const dryAt = group.lossRow * grid.columns
-  let any = false
-  for (let i = 0; i < classes.length; i++) {
-    const c = classes[i]!
-    const first = grid.columnFrom[c]!, last = grid.columnFrom[c + 1]!
-    if (kept.from[first] === kept.from[last]) continue
-    any = true
-    mixed.fill(0, 0, count)
-    for (let q = first; q < last; q++) {
-      const factor = dry === null ? 1 : dry[dryAt + q]!
-      for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) mixed[kept.inner[at]!]! += factor * around[base + at]!
-    }
-    for (let kind = 0; kind < kindCount; kind++) {
-      const ratio = kinds.ratios[f]![kind]![i]!
-      if (inGroup[kind] === 0 || ratio === 0) continue
-      for (let k = 0, at = kind * count; k < count; k++) byCell[at + k]! += ratio * mixed[k]!
+  for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
+    if (inGroup[kind] === 0) continue
+    const to = kind * count
+    byCell.fill(0, to, to + count)
+    for (let j = 0, from = kind * levels * count; j < levels; j++) {
+      const factor = dry === null ? 1 : dry[dryAt + j]!
+      for (let k = 0; k < count; k++) byCell[to + k]! += factor * byLevel[from++]!
     }
   }
-  return any
 }
 
 /** Multiplies wet and leak likelihood in, run by run, and adds to the states. */

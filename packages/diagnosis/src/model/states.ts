@@ -128,9 +128,7 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       for (let k = 0; k < grid.length; k++) {
         if (weights[k]! * part < 1e-5) continue
         for (const [showing, chance] of showings(traits.shows)) {
-          const share = showing === ALWAYS ? 1 : thinned(k, weights)
-          if (share === 0) continue
-          build.add(f + 1, 0, 0, share * weights[k]! * part * shows * chance * (1 - paired), [{ fault: f, loss: traits.size.sign * grid[k]!, place }], 0, -1, showing)
+          build.add(f + 1, 0, 0, weights[k]! * part * shows * chance * (1 - paired), [{ fault: f, loss: traits.size.sign * grid[k]!, place }], 0, -1, showing)
         }
       }
     }
@@ -179,11 +177,6 @@ function addSound(build: ReturnType<typeof builder>, knowledge: Knowledge, lossP
 /** What oil does to the seepage of a sound cylinder it does to this fault. */
 const SEEPS_LIKE: Readonly<Record<string, Fault>> = { crankcase: 'ring-wear' }
 const DRY_SEAT: Showing = { dry: true, wet: false, leakage: false }
-
-/** Where a fault shows now and then its size says little: every other size stands for its neighbours too. */
-function thinned(k: number, weights: Float64Array): number {
-  return k % 2 === 0 || !(weights[k]! > 0) ? 0 : 1 + ((weights[k - 1] ?? 0) + (weights[k + 1] ?? 0)) / (2 * weights[k]!)
-}
 
 function middling({ leaks, size }: FaultTraits, lossPerTableLeak: number): number {
   return size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS

@@ -21,7 +21,7 @@ export interface Workspace {
 
 /** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
 export interface Emission {
-  /** [loss row * columns + column] */
+  /** [loss row * levels + level] */
   readonly dry: Float64Array | null
   /** [(family * seal rows + row) * rises + v] */
   readonly wet: Float64Array | null

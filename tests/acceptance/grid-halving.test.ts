@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { defaultKnowledge } from '@evenbore/diagnosis'
+import { admit } from '../../packages/diagnosis/src/admission/admit.ts'
+import { gather } from '../../packages/diagnosis/src/model/gather.ts'
+import { infer, type Inference } from '../../packages/diagnosis/src/model/posterior.ts'
+import { simulateEngine } from '../simulator/stages.ts'
+import { worldNamed } from '../simulator/worlds/named.ts'
+
+const SEED = 777
+const ENGINES = 10
+
+/** Largest move of any probability when every step of the grids is halved. */
+function largestMove(plain: Inference, fine: Inference): number {
+  const all = ({ own, causes, bridges }: Inference): number[] => [...own.flatMap((p) => [...p]), ...causes, ...bridges.flatMap((p) => [...p])]
+  const after = all(fine)
+  return all(plain).reduce((most, p, i) => Math.max(most, Math.abs(p - after[i]!)), 0)
+}
+
+describe.each(['A', 'B'])('on engines of world %s halving every step of the grids', (world) => {
+  it.each(['dry', 'wet', 'leakage'] as const)('moves no probability by more than .002, one in ten by up to .007: %s', (stage) => {
+    const moves = Array.from({ length: ENGINES }, (_, index) => {
+      const value = simulateEngine(worldNamed(world), SEED, index).cases[stage]
+      const { evidence } = gather(value, admit(value), defaultKnowledge)
+      return largestMove(infer(evidence, defaultKnowledge), infer(evidence, defaultKnowledge, 2))
+    })
+    expect(moves.filter((move) => move > 0.002).length).toBeLessThanOrEqual(ENGINES / 10)
+    expect(Math.max(...moves)).toBeLessThan(0.007)
+  }, 120_000)
+})
