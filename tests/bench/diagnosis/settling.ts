@@ -37,27 +37,38 @@ export function settleByFixedOrder(world: World, seed: number, index: number, ev
   return state.result()
 }
 
-/** What the evaluation suggests first, again and again, from nothing measured at all, for no longer than the fixed order would take. */
+/**
+ * What the evaluation suggests first, again and again, from nothing measured at all, for no longer than the fixed order would take. Like the
+ * fixed order it is looked at after each reading: a round that has settled the engine is not finished.
+ */
 export function settleByNext(world: World, seed: number, index: number, evaluate: Evaluate): Settling {
   const bench = open(world, seed, index)
-  const state = track(bench, fullMinutes(bench))
-  let evaluation = evaluate(bench.current(), true)
-  if (state.after(0, leadingOf(evaluation))) return state.result()
+  const full = fullMinutes(bench)
+  const state = track(bench, full)
   for (let done = 0; done < MOST_TESTS; done++) {
+    const evaluation = evaluate(bench.current(), true)
     const [suggestion] = evaluation.next
     if (evaluation.enough !== null) state.stop(leadingOf(evaluation))
     if (suggestion === undefined || suggestion.tests.length === 0) break
-    let minutes = 0
-    let value = bench.current()
     for (const test of suggestion.tests) {
-      minutes += minutesFor(test, bench.cylinders)
-      value = bench.measure(test)
+      for (const [one, minutes] of oneByOne(test, bench.cylinders)) {
+        const value = bench.measure(one)
+        if (state.after(minutes, leadingOf(evaluate(value, false))) || state.spent() >= full) return state.result()
+      }
     }
-    evaluation = evaluate(value, true)
-    if (state.after(minutes, leadingOf(evaluation)) || state.spent() >= fullMinutes(bench)) break
   }
-  state.stop(leadingOf(evaluation))
   return state.result()
+}
+
+/** A test cylinder by cylinder, with the minutes of each: what is set up once is charged at the first. */
+function oneByOne(test: SuggestedTest, cylinders: number): [SuggestedTest, number][] {
+  const list = test.cylinders ?? []
+  if (list.length < 2) return [[test, minutesFor(test, cylinders)]]
+  const { first: _first, ...again } = test
+  return list.map((cylinder, i) => {
+    const before = i === 0 ? 0 : minutesFor({ ...test, cylinders: list.slice(0, i) }, cylinders)
+    return [{ ...(i === 0 ? test : again), cylinders: [cylinder] }, minutesFor({ ...test, cylinders: list.slice(0, i + 1) }, cylinders) - before]
+  })
 }
 
 type Bench = {

@@ -71,7 +71,7 @@ function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean 
     groups.push(c.dry.map((r) => r.reading), c.wet.map((r) => r.reading))
     groups.push(...byKey(c.leakage, (r) => `${r.wet} ${r.rockersSlack}`), ...byKey(sights, (s) => (s.kind === 'sign' ? s.code : s.kind === 'clearance' || s.kind === 'valve-lift' ? s.kind + s.valve : s.kind)))
   })
-  groups.push(...byKey(evidence.engine, (e) => (e.kind === 'vacuum' ? 'vacuum' : e.code)))
+  groups.push(...byKey(evidence.engine, (e) => (e.kind === 'engine-sign' ? e.code : e.kind)))
   return groups.filter((g) => g.length > 0).sort((a, b) => a[0]! - b[0]!)
 }
 

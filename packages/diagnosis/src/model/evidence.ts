@@ -45,6 +45,8 @@ export type SightEvidence =
 export type EngineEvidence =
   | { readonly kind: 'engine-sign'; readonly reading: number; readonly code: string; readonly present: boolean }
   | { readonly kind: 'vacuum'; readonly reading: number; readonly pattern: string }
+  /** Another gauge on cylinders that were read before: natural logarithm of its reading over the first, the mean of them. */
+  | { readonly kind: 'other-gauge'; readonly reading: number; readonly logRatio: number }
 
 /** All that is known of one cylinder. */
 export interface CylinderEvidence {

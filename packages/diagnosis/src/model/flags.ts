@@ -3,6 +3,7 @@ import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
 import type { EngineEvidence } from './evidence.ts'
+import { weighOtherGauge } from './other-gauge.ts'
 import type { StateSpace } from './states.ts'
 
 /**
@@ -64,6 +65,7 @@ function bitCount(x: number): number {
 
 function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean {
   if (e.kind === 'vacuum') return group === 'valve' || group === 'sticking'
+  if (e.kind === 'other-gauge') return false
   return (knowledge.engineSigns[e.code]?.value.groups[group] ?? 0) > 0
 }
 
@@ -72,6 +74,7 @@ function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge:
     const kind = has(pattern, 'valve') ? 'valve' : has(pattern, 'sticking') ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
     return (knowledge.vacuum[kind].value as Readonly<Record<string, number>>)[e.pattern] ?? 0.01
   }
+  if (e.kind === 'other-gauge') return weighOtherGauge(e.logRatio, cause, knowledge)
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
   const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...GROUPS.map((group) => (has(pattern, group) ? sign.groups[group] ?? 0 : 0))])

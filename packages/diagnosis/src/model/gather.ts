@@ -9,6 +9,7 @@ import { toPascal } from '../units/pressure.ts'
 import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
 import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
+import { otherGauges } from './other-gauge.ts'
 import { gatherSights } from './sights.ts'
 import { unreleasedChances } from './unreleased.ts'
 import { openValves } from './valve-states.ts'
@@ -35,7 +36,9 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const expected = expectation(admission, session, knowledge)
   const rpm = session.conditions.crankingRpm
   const restrictor = prescribedRestrictorMm(engine.boreMm)
-  const engineEvidence = gatherEngine(given, used)
+  const checks = otherGauges(given, admission)
+  for (const { reading } of checks) used.add(reading)
+  const engineEvidence = [...gatherEngine(given, used), ...checks]
   const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {

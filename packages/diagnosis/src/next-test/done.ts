@@ -1,4 +1,5 @@
 import type { Case } from '@evenbore/contract'
+import { gaugeBehind } from '../model/other-gauge.ts'
 
 /**
  * What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": dry readings
@@ -17,7 +18,7 @@ export function doneTests(given: Case): Map<string, number> {
     else if ('cylinder' in r) mark(`${r.test} ${r.cylinder}`)
     else mark(r.test)
   }
-  const gauges = new Set(given.readings.flatMap((r) => (r.test === 'compression' && !r.wet && !r.running && !r.snap ? [JSON.stringify(given.sessions?.[r.session ?? '']?.gauge ?? given.gauge)] : [])))
+  const gauges = new Set(given.readings.flatMap((r) => (r.test === 'compression' && !r.wet && !r.running && !r.snap ? [gaugeBehind(given, r)] : [])))
   if (gauges.size > 1) mark('other-gauge')
   return done
 }
