@@ -30,7 +30,9 @@ function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowle
 }
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
-const PRUNE = 2e-8
+const PRUNE = 1e-7
+/** States under a bridge are many small ones: so much less of them is left out. */
+const BRIDGE_CARE = 10
 
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
 export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {
@@ -83,7 +85,8 @@ function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Arra
   const wetMax = wet === null ? null : rowMaxima(wet, states.sealRows.length, grid.rises.length)
   const bound = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) {
-    bound[s] = states.bridgePrior[states.bridgeLevel[s]!]! * weight[s]! * prior[states.own[s]!]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
+    const bridge = states.bridgeLevel[s] === 0 ? 1 : BRIDGE_CARE * states.bridgePrior[states.bridgeLevel[s]!]!
+    bound[s] = bridge * weight[s]! * prior[states.own[s]!]! * (dryMax === null ? 1 : dryMax[states.lossRow[s]!]!) * (wetMax === null ? 1 : wetMax[states.sealRow[s]!]!)
   }
   return bound
 }

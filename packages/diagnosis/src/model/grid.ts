@@ -242,7 +242,7 @@ function layColumns(
 }
 
 /** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-4. */
-const LEVEL_STEP = 1.4
+const LEVEL_STEP = 1.7
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025
 

@@ -48,7 +48,6 @@ export function sumStates(tables: Tables, space: Workspace): (Float64Array | nul
     for (let f = 0; f < grid.families.length; f++) {
       if (grid.ladders[f]!.count === 0) continue
       scratch.inBlock.fill(0)
-      scratch.byLevel.fill(0)
       for (const group of groups) {
         innerOf(group, f, tables, space, scratch)
         addLevels(group, f, tables, space, scratch)
@@ -73,7 +72,6 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, liv
   const from = grid.leakFrom[first]!, width = grid.leakTo[first]! - from
   const rises = grid.rises.length, count = rises * width
   const kindCount = kinds.ratios[f]!.length
-  byCell.fill(0, 0, kindCount * count)
   byLeak.fill(0, 0, kindCount * width)
   inGroup.fill(0)
   const { states: list, runs } = group
@@ -98,9 +96,10 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, liv
     for (let kind = 0; kind < kindCount; kind++) {
       if (touched[kind] === 0) continue
       touched[kind] = 0
-      inGroup[kind] = 1
       const at = kind * width
       let cell = kind * count
+      if (inGroup[kind] === 0) byCell.fill(0, cell, cell + count)
+      inGroup[kind] = 1
       for (let v = 0; v < rises; v++) {
         const factor = wet === null ? 1 : wet[wetAt + v]!
         for (let l = 0; l < width; l++) byCell[cell++]! += factor * byLeak[at + l]!
@@ -117,6 +116,7 @@ function addLevels(group: StateGroup, f: number, { dry, kinds }: Tables, { grid 
   const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
   for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
     if (inGroup[kind] === 0) continue
+    if (inBlock[kind] === 0) byLevel.fill(0, kind * levels * count, (kind + 1) * levels * count)
     inBlock[kind] = 1
     const from = kind * count
     for (let j = 0, to = kind * levels * count; j < levels; j++) {
