@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { evaluate } from '@evenbore/diagnosis'
@@ -8,8 +9,9 @@ import { caseFor, ENGINES, STAGES, type Engine, type Stage } from './cases.ts'
 const YOUNG = 1
 
 /**
- * Peak memory of one evaluation, MiB: how far the resident size of a process of its own rises above where it stood before. Code and tables are
- * made and garbage is collected first; garbage not yet collected counts, so this is an upper bound.
+ * Peak memory of one evaluation, MiB: how far the resident size of a process of its own rises above where it stood before. Code is loaded
+ * and the tables of the engine are made first; code made hot and garbage not yet collected count, so this is an upper bound. Linux keeps the
+ * peak of a process and begins it anew when asked; elsewhere it is the peak since the start, which a large parent may have left behind.
  */
 export function peakMemoryMiB(engine: Engine, stage: Stage): number {
   const args = ['--expose-gc', `--max-semi-space-size=${YOUNG}`, import.meta.filename, String(ENGINES.indexOf(engine)), String(STAGES.indexOf(stage))]
@@ -19,14 +21,29 @@ export function peakMemoryMiB(engine: Engine, stage: Stage): number {
 function measureHere(engine: Engine, stage: Stage): number {
   setFlagsFromString('--expose-gc')
   const collect = runInNewContext('gc') as () => void
-  for (let i = 0; i < 5; i++) evaluate(caseFor(ENGINES[0]!, 'leakage'))
+  // little enough that it leaves nothing to live on
+  evaluate(caseFor(engine, 'dry'), undefined, { ranking: false })
   collect()
+  const peakBefore = beginPeakAnew() ? 0 : peakNow()
   const before = process.memoryUsage().rss
-  const peakBefore = process.resourceUsage().maxRSS * 1024
   evaluate(caseFor(engine, stage))
-  const peak = process.resourceUsage().maxRSS * 1024
   // a peak that stayed below that of the warm-up is bounded by it
-  return (Math.max(peak, peakBefore) - before) / 2 ** 20
+  return (Math.max(peakNow(), peakBefore) - before) / 2 ** 20
+}
+
+function beginPeakAnew(): boolean {
+  try {
+    writeFileSync('/proc/self/clear_refs', '5')
+    return true
+  } catch {
+    return false
+  }
+}
+
+/** Peak of the resident size, bytes. */
+function peakNow(): number {
+  const kept = existsSync('/proc/self/status') ? /VmHWM:\s*(\d+)/.exec(readFileSync('/proc/self/status', 'utf8'))?.[1] : undefined
+  return 1024 * (kept === undefined ? process.resourceUsage().maxRSS : Number(kept))
 }
 
 if (import.meta.main) {

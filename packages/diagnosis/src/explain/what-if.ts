@@ -22,6 +22,7 @@ export interface WhatIf {
 export function whatIf(inference: Inference): WhatIf {
   const { evidence, space, emissions, sums, flags } = inference
   const surroundings = new Map<number, Float64Array[]>()
+  const rooms: Float64Array[][] = []
   /** All but a cylinder's own readings: does not change with them. */
   const around = (i: number): Float64Array[] => {
     let found = surroundings.get(i)
@@ -45,7 +46,8 @@ export function whatIf(inference: Inference): WhatIf {
       const changedWorld = () => {
         if (world !== undefined) return world
         const weighed = engine === evidence.engine ? flags : weighFlags(engine, space.knowledge, evidence.engine)
-        const replaced = new Map([...changed].map(([i, after]) => [i, sumsOf(inference, i, after, tablesOf)] as const))
+        // one engine after the other: the arrays of the last one's cylinders serve the next
+        const replaced = new Map([...changed].map(([i, after], k) => [i, sumsOf(inference, i, after, tablesOf, (rooms[k] ??= []))] as const))
         const sumsThen = resum(sums, replaced, weighed, space)
         return (world = { sums: sumsThen, causes: causesOf(sumsThen, weighed, space) })
       }
@@ -67,12 +69,12 @@ export function whatIf(inference: Inference): WhatIf {
   }
 }
 
-/** Sums of a changed cylinder over its own states. */
-function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood) {
+/** Sums of a changed cylinder over its own states, to be asked for before `room` is used again. */
+function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood, room: Float64Array[]) {
   if (after.dry.length + after.wet.length + after.leakage.length + after.sights.length === 0) {
     return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space)
   }
-  const emission = summed(tablesOf(i, after), space)
+  const emission = summed(tablesOf(i, after), space, room)
   return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space)
 }
 

@@ -39,9 +39,9 @@ export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvid
   return summed(likelihoodOf(index, cylinder, gauge, evidence, space), space)
 }
 
-/** The sums of a cylinder whose tables are there. */
-export function summed(likelihood: Likelihood, space: Workspace): Emission {
-  const blocks = sumStates(likelihood, space)
+/** The sums of a cylinder whose tables are there; `room` as in `sumStates`. */
+export function summed(likelihood: Likelihood, space: Workspace, room?: Float64Array[]): Emission {
+  const blocks = sumStates(likelihood, space, room)
   return { ...likelihood, blocks, scale: scaleToOne(blocks) }
 }
 

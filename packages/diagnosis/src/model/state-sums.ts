@@ -11,7 +11,7 @@ export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight
 interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly byLevel: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array; readonly inBlock: Uint8Array }
 
 function scratchFor(kinds: Kinds, { grid }: Workspace): Scratch {
-  const cells = grid.rises.length * grid.leakCount
+  const cells = grid.families.reduce((most, _, f) => Math.max(most, widthOf(f, grid)), 0)
   const levels = grid.ladders.reduce((most, { count }) => Math.max(most, count), 0)
   return {
     byLeak: new Float64Array(kinds.most * grid.leakCount), byCell: new Float64Array(kinds.most * cells), byLevel: new Float64Array(kinds.most * levels * cells),
@@ -36,15 +36,19 @@ function liveBlocks({ dry, live }: Tables, { grouping }: Workspace): Block[] {
 /**
  * Sums the likelihood of a cylinder's readings over its own states: blocks [signature * bridge levels + level], each over the
  * cells of the grid; null where no state is.
+ *
+ * @param room arrays of an earlier sum over the same grid that nobody needs any more: taken for the blocks, and grown by what is missing
  */
-export function sumStates(tables: Tables, space: Workspace): (Float64Array | null)[] {
+export function sumStates(tables: Tables, space: Workspace, room: Float64Array[] = []): (Float64Array | null)[] {
   if (tables.wet === null && tables.leak === null) return sumDry(tables, space)
   const { grid, grouping, states } = space
   const levels = states.bridgePrior.length
   const out: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
   const scratch = scratchFor(tables.kinds, space)
+  let taken = 0
   for (const { signature, bridgeLevel, groups } of liveBlocks(tables, space)) {
-    const block = (out[signature * levels + bridgeLevel] = new Float64Array(grid.cells))
+    const block = (room[taken++] ??= new Float64Array(grid.cells)).fill(0)
+    out[signature * levels + bridgeLevel] = block
     for (let f = 0; f < grid.families.length; f++) {
       if (grid.ladders[f]!.count === 0) continue
       scratch.inBlock.fill(0)
