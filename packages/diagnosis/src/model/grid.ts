@@ -241,7 +241,7 @@ function layColumns(
   return { classOf: Uint8Array.from(classOf), level: Float64Array.from(level), steps }
 }
 
-/** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is exact to 1e-4. */
+/** Step of the level against the scatter of one reading over the root of their number: a Gaussian sum this fine is good to .003 of its value. */
 const LEVEL_STEP = 1.7
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025

@@ -113,7 +113,7 @@ function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): num
 }
 
 /** Part of the healthy leak past the rings that remains when oil is in. */
-const HEALTHY_WHEN_WET = 0.6
+export const HEALTHY_WHEN_WET = 0.6
 
 function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Array, knowledge: Knowledge, curve: PercentCurve, out: Float64Array, at: number): void {
   const { sisters, areaDispersion, anythingElse } = knowledge.leakageTest
