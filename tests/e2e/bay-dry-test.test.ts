@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { askedFor, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, bayScene, digits, gaugeName, halfEntered, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 let scene: BayScene
@@ -89,6 +89,7 @@ test('undo takes the last value back into the line, to be mended', async () => {
   await soon(() => page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true)
   await page.getByRole('button', { name: 'Undo' }).click()
   await soon(() => page.locator('.entry input').inputValue()).toBe('149')
+  await soon(() => halfEntered(page)).toContain('149')
   expect(await askedFor(page)).toBe(4)
 })
 
@@ -116,7 +117,7 @@ test('a half-entered value is still there after a reload', async () => {
   await page.locator('.entry input').fill('')
   await digits(page, '13')
   await soon(() => page.locator('.entry input').inputValue()).toBe('13')
-  await page.waitForTimeout(200)
+  await soon(() => halfEntered(page)).toContain('13')
   await page.reload()
   await soon(() => page.locator('.entry input').inputValue()).toBe('13')
   expect(await askedFor(page)).toBe(3)

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { askedFor, asTechnician, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, asTechnician, bayScene, digits, gaugeName, halfEntered, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 let scene: BayScene
@@ -42,7 +42,7 @@ test('with the network cut and the tab killed in mid-entry, everything arrives o
   await read()
   await soon(() => askedFor(page)).toBe(4)
   await digits(page, '14')
-  await page.waitForTimeout(200)
+  await soon(() => halfEntered(page)).toContain('14')
   await page.close()
 
   page = await context.newPage()
@@ -118,17 +118,18 @@ test('a session closed meanwhile: the late reading is kept by the server, shown,
 
 test('without network somebody of the last day takes over by PIN, a wrong PIN does not', async () => {
   // handed over while the server is still asked who is here: its late answer must not bring that person back
-  let answerNow = () => {}
-  await page.route('**/v1/me', async (route) => {
-    const response = await route.fetch()
-    await new Promise<void>((done) => (answerNow = done))
-    await route.fulfill({ response })
-  }, { times: 1 })
+  const held = new Promise<{ answer: () => Promise<void> }>((hold) => {
+    void page.route('**/v1/me', async (route) => {
+      const response = await route.fetch()
+      hold({ answer: () => route.fulfill({ response }) })
+    }, { times: 1 })
+  })
   await page.goto(`${scene.base}/bay`)
   await page.getByRole('button', { name: 'Hand over the tablet' }).click()
   await page.getByRole('heading', { name: 'Who is working here?' }).waitFor()
+  const { answer } = await held
   const late = page.waitForResponse('**/v1/me')
-  answerNow()
+  await answer()
   await (await late).finished()
   await page.getByRole('button', { name: scene.chain.mill.manager.name }).waitFor()
   expect(await page.getByRole('button', { name: 'Hand over the tablet' }).count()).toBe(0)

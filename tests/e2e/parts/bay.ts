@@ -70,6 +70,23 @@ export async function digits(page: Page, typed: string): Promise<void> {
   for (const key of typed) await page.locator('.pad').getByRole('button', { name: key, exact: true }).click()
 }
 
+/** Every half-entered number that this tablet has stored: what a killed tab finds again. */
+export const halfEntered = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<unknown[]>((answer, refuse) => {
+        const opening = indexedDB.open('evenbore')
+        opening.onerror = () => refuse(opening.error)
+        opening.onsuccess = () => {
+          const drafts = opening.result.transaction('drafts').objectStore('drafts').getAll()
+          drafts.onsuccess = () => {
+            opening.result.close()
+            answer(drafts.result.map(({ value }) => (value as { typed?: string }).typed))
+          }
+        }
+      }),
+  )
+
 /** The filled button of the pad. */
 export const keep = (page: Page) => page.locator('.pad .go')
 
