@@ -22,10 +22,21 @@ export class Loaded<Value> {
     if (!options.later) void this.again()
   }
 
+  get there(): boolean {
+    return this.value !== undefined
+  }
+
   /** Puts in what an action answered, without asking again. */
   set(value: Value, etag?: string): void {
     this.value = keptParts(this.value, value)
     this.etag = etag
+    this.refusal = undefined
+  }
+
+  /** Forgets what was fetched: something else is spoken of now, or nothing. */
+  leave(): void {
+    this.value = undefined
+    this.etag = undefined
     this.refusal = undefined
   }
 

@@ -21,6 +21,10 @@ export class Pages<Item> {
     if (!options.later) void this.again()
   }
 
+  get there(): boolean {
+    return this.items !== undefined
+  }
+
   get hasMore(): boolean {
     return this.#next !== null
   }

@@ -26,7 +26,7 @@ export class JobFile {
   constructor(id: string) {
     this.id = id
     this.job = new Loaded(() => readJob(id))
-    this.sessions = new Pages(() => listSessions(id))
+    this.sessions = new Pages(() => listSessions(id), { later: true })
     // verdict and faults first; the ranking of next tests may follow
     this.evaluation = new Loaded(() => readEvaluation(id), { later: true })
     this.decisions = new Pages(() => listSuggestionDecisions(id), { later: true })
