@@ -1,6 +1,7 @@
 import type { Page, Route } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { deskScene, screens, type DeskScene } from './parts/desk.ts'
+import { jobAt } from './parts/stages.ts'
 import { soon } from './parts/soon.ts'
 
 /**
@@ -77,3 +78,75 @@ test.each(asked)('%s says what is on its way, what failed and what is forbidden,
     await line.stop()
   }
 })
+
+/** Forms that begin with what a record says, or open on demand: who fills which field, where, after which press. */
+const forms: readonly (readonly [name: string, role: 'frontDesk' | 'technician' | 'manager' | 'owner', path: (scene: DeskScene) => Promise<string> | string, open: string | undefined, field: string | RegExp])[] = [
+  ['book-in', 'frontDesk', screen('book-in'), undefined, 'Registration plate'],
+  ['customer', 'frontDesk', screen('customer'), undefined, 'Note'],
+  ['vehicle', 'frontDesk', screen('vehicle'), undefined, 'What it is, in a few words'],
+  ['findings', 'technician', screen('findings'), undefined, 'As it was seen'],
+  ['hand-over', 'frontDesk', screen('hand-over'), undefined, 'Note'],
+  ['decline a suggestion', 'technician', screen('job-testing'), 'Something else', 'Why not'],
+  ['a question about a quote', 'manager', screen('decide'), 'Send back with a question', 'What should be answered'],
+  ['garage', 'owner', screen('settings-garage'), undefined, 'Name'],
+  ['new bay', 'owner', screen('settings-bays'), 'New bay', 'Name'],
+  ['new gauge', 'owner', screen('settings-gauges'), 'New gauge', 'Name'],
+  ['catalogue', 'owner', screen('settings-catalogue'), 'Change', 'Name'],
+  ['family', 'owner', screen('settings-families'), 'Change', 'Name'],
+  ['new person', 'owner', screen('settings-people'), 'New person', 'Name'],
+  ['new app', 'owner', screen('settings-apps'), 'New outside app', 'Name'],
+]
+
+test.each(forms)('what is half-written in %s survives a reload', async (_name, role, path, open, field) => {
+  const page = scene.pages.get(role)!
+  await page.bringToFront()
+  const form = page.locator('main').getByLabel(field).first()
+  const opened = () => (open ? page.getByRole('button', { name: open }).first().click() : undefined)
+  await page.goto(await path(scene))
+  await opened()
+  const before = await form.inputValue()
+  await form.fill(`${before} half`)
+  await page.reload()
+  await opened()
+  await soon(() => form.inputValue()).toBe(`${before} half`)
+})
+
+/** The second garage of the chain has done nothing yet: each list says so, and what would put something there. */
+const empty: readonly (readonly [path: string, text: readonly string[]])[] = [
+  ['/', ['Nobody is waited for.', 'No retest is due.', 'Nothing is ready yet.']],
+  ['/decisions', ['No quote waits for an answer.']],
+  ['/retests', ['No retest is promised.']],
+  ['/customers', ['No customer is kept here.']],
+  ['/vehicles', ['No vehicle is kept here.']],
+  ['/reliability', ['There is no finding to judge by yet.']],
+  ['/settings/gauges', ['None yet.']],
+  ['/settings/catalogue', ['None yet.']],
+  ['/settings/tablets', ['None yet.']],
+  ['/settings/deputies', ['None yet.']],
+]
+
+test.each(empty)('%s says that there is nothing yet', async (path, texts) => {
+  const page = scene.pages.get('owner')!
+  await page.bringToFront()
+  await page.goto('/')
+  await page.getByLabel('Garage').selectOption({ label: 'Harbour Street' })
+  await page.goto(path)
+  for (const text of texts) await page.getByText(text).first().waitFor()
+})
+
+test('a job just booked says of every part that there is nothing yet', async () => {
+  const page = scene.pages.get('frontDesk')!
+  await page.bringToFront()
+  const job = await jobAt('booked', scene.crew, scene.chain.mill.id, '', { plate: 'NW 1', vehicle: 'new here', customer: 'Nell Wick', complaint: 'None yet' })
+  await page.goto(`/jobs/${job}`)
+  for (const text of ['Nothing has been read yet.', 'No session yet. One opens with the first test.', 'No parts ordered.', 'Nothing noted yet.', 'No quote']) await page.getByText(text).first().waitFor()
+  for (const [sheet, text] of [['test-record', 'Nothing has been read yet.'], ['quote', 'No version has been sent']] as const) {
+    await page.goto(`/jobs/${job}/print/${sheet}`)
+    await page.getByText(text).first().waitFor()
+    expect(await page.getByRole('alert').count(), `${sheet} shows no failure`).toBe(0)
+  }
+})
+
+function screen(name: string): (typeof screens)[number][2] {
+  return screens.find(([called]) => called === name)![2]
+}
