@@ -3,7 +3,7 @@ import { CAUSES } from '../knowledge/causes.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { EngineSize } from '../repairs/minutes.ts'
 import { candidates, scoreOf } from './candidates.ts'
-import { sayTest } from './says.ts'
+import { sayOpen, sayTest } from './says.ts'
 import { stakesOf } from './stakes.ts'
 
 /** The ranking, and whether nothing pays any more. */
@@ -29,7 +29,7 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
   const kept = (paying.length > 0 ? paying : ranked.slice(0, 1)).slice(0, stopping.suggestions.value)
   return {
     next: kept.map(({ tests, bits, minutes }) => ({
-      tests: [...tests], bits, minutes, bitsPerMinute: bits / Math.max(0.2, minutes), says: tests.map(sayTest).join('; then ') + '.',
+      tests: [...tests], bits, minutes, bitsPerMinute: bits / Math.max(0.2, minutes), says: `${tests.map(sayTest).join('; then ')}.${sayOpen(tests, inference)}`,
     })),
     enough: paying.length > 0 ? null : { says: enoughBecause(inference) },
   }

@@ -1,4 +1,8 @@
 import type { SuggestedTest } from '@evenbore/contract'
+import { CAUSE_WORDS, FAULT_WORDS } from '../explain/words.ts'
+import { CAUSES } from '../knowledge/causes.ts'
+import { FAULTS } from '../knowledge/faults.ts'
+import type { Inference } from '../model/posterior.ts'
 
 const FIRST: Readonly<Record<string, string>> = {
   'warm-up': 'warm the engine up, then ', 'run-engine': 'run the engine a few minutes, then ', 'swap-gauge': 'with another gauge, ',
@@ -10,6 +14,17 @@ const SIGNS: Readonly<Record<string, string>> = {
   'better-with-other-plug-and-lead': 'swap plug and lead with a good cylinder', 'piston-low-at-top': 'measure piston height at the top',
   'breather-smoke': 'look at the breather', 'oil-use-high': 'ask about oil use', 'smoke-white': 'look for white smoke', 'smoke-blue-throttle': 'look for blue smoke under throttle',
   'water-in-oil': 'look at dipstick and filler for water', 'oil-in-water': 'look for oil in the header tank', 'spits-back': 'listen for spitting back',
+}
+
+/** Why a suggestion: the two likeliest explanations that stand against each other at its first cylinder, or in the whole engine. */
+export function sayOpen(tests: readonly SuggestedTest[], { own, causes }: Inference): string {
+  const cylinder = tests.find(({ cylinders }) => cylinders?.length)?.cylinders?.[0]
+  const named: [string, number][] = cylinder === undefined
+    ? CAUSES.map((cause, e) => [CAUSE_WORDS[cause], causes[e]!])
+    : [...own[cylinder - 1]!].map((p, k) => [FAULT_WORDS[k === 0 ? 'sound' : FAULTS[k - 1]!], p])
+  const [one, other] = named.sort((a, b) => b[1] - a[1]) as [[string, number], [string, number]]
+  if (other[1] < 0.005) return ''
+  return ` Open ${cylinder === undefined ? 'for the whole engine' : `at cylinder ${cylinder}`}: ${one[0]} (${Math.round(one[1] * 100)} in 100) or ${other[0]} (${Math.round(other[1] * 100)}).`
 }
 
 /** One suggested test in a technician's words, without a full stop. */

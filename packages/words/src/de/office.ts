@@ -29,6 +29,7 @@ export const office: Words['office'] = {
   cured: 'Behoben',
   curedLine: (cylinder, fault, share) => `Zylinder ${cylinder}: ${fault}, behoben ${share} von 100`,
   harm: 'Neu seit der Reparatur',
+  harmAt: (cylinder, lost) => lost ? `Zylinder ${cylinder} galt vorher als gesund und hat seither wahrscheinlich Verdichtung verloren.` : `Zylinder ${cylinder} galt vorher als gesund und gilt jetzt nicht mehr so.`,
   outcome: 'Was daraus wurde',
   passed: 'Bestanden',
   failed: 'Nicht bestanden',

@@ -2,6 +2,7 @@ import type { Words } from '../en.ts'
 
 export const ui: Words['ui'] = {
   skip: 'Zum Inhalt',
+  quoted: (said) => `„${said}“`,
   toStart: 'Zur Startseite',
   notFound: 'Unter dieser Adresse liegt nichts',
   wentWrong: 'Das hat nicht geklappt',

@@ -28,6 +28,7 @@ export const office = {
   cured: 'Gone',
   curedLine: (cylinder: number, fault: string, share: string) => `Cylinder ${cylinder}: ${fault}, gone ${share} in 100`,
   harm: 'New since the repair',
+  harmAt: (cylinder: number, lost: boolean) => lost ? `Cylinder ${cylinder} was believed sound before and has probably lost compression since.` : `Cylinder ${cylinder} was believed sound before and is not now.`,
   outcome: 'What it came to',
   passed: 'Passed',
   failed: 'Failed',

@@ -27,6 +27,14 @@ export const trace = {
   alike: 'like its sisters',
   unnamed: 'Which hump belongs to which cylinder is not known: the firing order or the time of cylinder 1 is missing. Kept, but it names nobody.',
   unusable: 'This trace says nothing of compression. It can be kept, and will not be weighed.',
+  flaws: {
+    'one-cylinder': 'One cylinder has no other hump to compare with. Use the gauge.',
+    'too-short': 'The trace holds fewer than two engine cycles of steady cranking. Record at least three seconds of cranking with ignition and fuel off.',
+    'too-slow': 'The trace was sampled too slowly to show single compression strokes. Record with at least 200 samples a second.',
+    'engine-firing': 'The engine fired or ran up during the trace, so the humps do not show compression. Stop ignition and fuel and record again.',
+    'no-humps': 'No regular compression humps stand out of the trace. Make sure that the engine did not fire, check the clamp (one cable, closed jaws, plugs in) and record again.',
+    'two-stroke': 'Traces of two-strokes are not read. Use the gauge.',
+  },
   keepAnyway: 'Keep it all the same',
 }
 export type TraceWords = typeof trace

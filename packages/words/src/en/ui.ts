@@ -1,6 +1,7 @@
 /** Words that belong to no single screen: buttons, waiting, failing, settings. */
 export const ui = {
   skip: 'To the content',
+  quoted: (said: string) => `“${said}”`,
   toStart: 'To the start page',
   notFound: 'Nothing is kept at this address',
   wentWrong: 'That did not work',

@@ -29,6 +29,7 @@ export const office: Words['office'] = {
   cured: 'Curado',
   curedLine: (cylinder, fault, share) => `Cilindro ${cylinder}: ${fault}, curado ${share} de 100`,
   harm: 'Nuevo desde la reparación',
+  harmAt: (cylinder, lost) => lost ? `El cilindro ${cylinder} se creía sano antes y probablemente ha perdido compresión desde entonces.` : `El cilindro ${cylinder} se creía sano antes y ahora no.`,
   outcome: 'En qué quedó',
   passed: 'Superada',
   failed: 'No superada',

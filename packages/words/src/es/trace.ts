@@ -28,5 +28,13 @@ export const trace: TraceWords = {
   alike: 'como sus hermanos',
   unnamed: 'No se sabe qué onda es de qué cilindro: falta el orden de encendido o el momento del cilindro 1. Se guarda, pero no señala a ninguno.',
   unusable: 'Este registro no dice nada de la compresión. Puede guardarse y no contará.',
+  flaws: {
+    'one-cylinder': 'Un solo cilindro no tiene otra joroba con que compararse. Use el manómetro.',
+    'too-short': 'El registro tiene menos de dos ciclos de giro constante. Registre al menos tres segundos sin encendido ni combustible.',
+    'too-slow': 'El muestreo es demasiado lento para mostrar cada carrera de compresión. Registre con al menos 200 muestras por segundo.',
+    'engine-firing': 'El motor encendió o se aceleró durante el registro; las jorobas no muestran la compresión. Corte encendido y combustible y registre otra vez.',
+    'no-humps': 'No sobresalen jorobas regulares del registro. Asegúrese de que el motor no encendió, revise la pinza (un solo cable, mordazas cerradas, bujías puestas) y registre otra vez.',
+    'two-stroke': 'No se leen registros de motores de dos tiempos. Use el manómetro.',
+  },
   keepAnyway: 'Guardarlo de todos modos',
 }

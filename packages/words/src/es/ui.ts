@@ -2,6 +2,7 @@ import type { Words } from '../en.ts'
 
 export const ui: Words['ui'] = {
   skip: 'Al contenido',
+  quoted: (said) => `«${said}»`,
   toStart: 'A la página inicial',
   notFound: 'No hay nada en esta dirección',
   wentWrong: 'No ha salido bien',

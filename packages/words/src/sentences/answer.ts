@@ -5,7 +5,7 @@ import type { Words } from '../en.ts'
 export function answerWords(approval: Approval, words: Words, when: (instant: string) => string): string {
   const said = words.quote.answered[approval.kind]?.(approval.by.name, when(approval.at)) ?? approval.kind
   const standIn = approval.deputyFor ? ` (${words.quote.standsInFor(approval.deputyFor.name)})` : ''
-  return `${said}${standIn}${approval.reason ? `: “${approval.reason}”` : ''}`
+  return `${said}${standIn}${approval.reason ? `: ${words.ui.quoted(approval.reason)}` : ''}`
 }
 
 /** The customer's word as it was given. */
@@ -13,5 +13,5 @@ export function authorisationWords(given: Authorisation, words: Words, here: { r
   const { quote } = words
   const how = [quote.methods[given.method], given.numberCalled].filter(Boolean).join(' ')
   const said = given.kind === 'given' ? quote.authorised(given.personName, here.money(given.amountMinor, given.currency), how, here.when(given.givenAt)) : quote.wasDeclined(given.personName, how, here.when(given.givenAt))
-  return [said, given.partsBack ? quote.partsBack : '', given.note ? `“${given.note}”` : ''].filter(Boolean).join('; ')
+  return [said, given.partsBack ? quote.partsBack : '', given.note ? words.ui.quoted(given.note) : ''].filter(Boolean).join('; ')
 }

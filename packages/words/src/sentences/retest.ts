@@ -27,10 +27,12 @@ export function dueWords(retest: Retest, words: Words, here: Here): string {
 /** A retest in one line: why, when due or what it came to. */
 export function retestWords(retest: Retest, words: Words, here: Here): string {
   const { office, desk } = words
+  // the reason of a release retest is always the same, and the server's
+  const why = retest.kind === 'release' ? desk.beforeHandOver : retest.reason
   if (retest.outcome) {
     const came = retest.outcome === 'waived' ? office.waived : retest.outcome === 'passed' ? office.passed.toLowerCase() : office.failed.toLowerCase()
-    return `${retest.reason}; ${office.decidedBy(came, retest.decidedBy?.name ?? desk.nobody, retest.decidedAt ? here.when(retest.decidedAt) : '')}${retest.outcomeReason ? `: “${retest.outcomeReason}”` : ''}`
+    return `${why}; ${office.decidedBy(came, retest.decidedBy?.name ?? desk.nobody, retest.decidedAt ? here.when(retest.decidedAt) : '')}${retest.outcomeReason ? `: ${words.ui.quoted(retest.outcomeReason)}` : ''}`
   }
   const late = retest.overdueDays !== null && retest.overdueDays > 0 ? desk.overdue(retest.overdueDays) : ''
-  return [retest.reason, late, dueWords(retest, words, here)].filter(Boolean).join(', ')
+  return [why, late, dueWords(retest, words, here)].filter(Boolean).join(', ')
 }

@@ -3,7 +3,8 @@ import type { Answer } from './answer.ts'
 
 interface Page<Item> {
   readonly items: readonly Item[]
-  readonly next: string | null
+  /** Absent where the whole list comes at once. */
+  readonly next?: string | null
 }
 
 /** A paged list as state: what is there so far, whether there is more, and why not. */
@@ -50,6 +51,6 @@ export class Pages<Item> {
     if (answered.refusal !== undefined) return
     const { items, next } = answered.value
     this.items = after === undefined ? items : [...(this.items ?? []), ...items]
-    this.#next = next
+    this.#next = next ?? null
   }
 }

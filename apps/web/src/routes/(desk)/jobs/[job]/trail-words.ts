@@ -36,6 +36,6 @@ export function trailWords(entry: TrailEntry, reader: Reader): string {
   if (typeof body.entered === 'object' && body.entered !== null && 'samples' in body.entered === (body.entered.test === 'cranking-current')) parts.push(readingWords(body.entered, reader))
   if (typeof body.suggestion === 'object' && body.suggestion !== null && Array.isArray(body.suggestion.tests)) parts.push(suggestionWords(body.suggestion, reader.words))
   if (typeof body['number'] === 'number') parts.push(reader.words.job.version(body['number']))
-  for (const field of SENTENCES) if (typeof body[field] === 'string') parts.push(`“${body[field]}”`)
+  for (const field of SENTENCES) if (typeof body[field] === 'string') parts.push(reader.words.ui.quoted(body[field]))
   return parts.join(', ')
 }
