@@ -69,7 +69,14 @@ try {
   await page.locator('.entry').waitFor()
   note('warm open from the service worker, 4x CPU', Date.now() - warm, 1000, 'ms')
 
-  note('key press to shown digit, 4x CPU (slowest of ten)', await slowestKey(page), 50, 'ms')
+  let slowest = await slowestKey(page)
+  for (let open = 1; open < 3; open += 1) {
+    await page.waitForTimeout(500) // what was cleared last is stored
+    await page.reload()
+    await page.locator('.entry').waitFor()
+    slowest = Math.max(slowest, await slowestKey(page))
+  }
+  note('key press to shown digit, 4x CPU (slowest of thirty, from just after three openings)', slowest, 50, 'ms')
   for (const value of ['155', '160', '129']) {
     const cylinder = await askedFor(page)
     await digits(page, value)

@@ -12,6 +12,7 @@ import { currentReadings, doubles, overlay, type BenchSession, type LocalNames }
 import { signedIn } from '#lib/signed-in/signed-in.svelte.ts'
 import { present } from '#lib/offline/present.svelte.ts'
 import type { Refusal } from '#lib/ui/refusal.ts'
+import { whenIdle } from '#lib/ui/when-idle.ts'
 
 interface List<Item> {
   readonly items: readonly Item[]
@@ -69,7 +70,7 @@ export class Bench {
     this.jobId = job
   }
 
-  /** Shows what is kept at once, then asks the server. */
+  /** Shows what is kept at once, and asks the server once that stands. */
   async open(): Promise<void> {
     await outbox.start()
     const [job, sessions, setup, answered] = await Promise.all([
@@ -84,6 +85,8 @@ export class Bench {
     this.#answered = new Set(answered?.value ?? [])
     if (job) void this.#recallGauges(job.value.garage)
     await signedIn.start()
+    // a session is open and the hand at its keys: answers drawn in between would make it wait
+    if (this.session) await new Promise<void>(whenIdle)
     await this.refresh()
   }
 
