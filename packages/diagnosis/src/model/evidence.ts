@@ -12,6 +12,8 @@ export interface CompressionEvidence {
   readonly dropped?: boolean
   /** Chance that the gauge still showed the cylinder before, being released by nobody: the pressure was at most this. */
   readonly unreleased?: number
+  /** What it lost to a starter that had slowed down by then (logarithm), and the variance of that. */
+  readonly sag?: { readonly shift: number; readonly variance: number }
   /** Oil put in before a wet reading. */
   readonly oilMl?: number
 }

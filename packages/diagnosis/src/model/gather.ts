@@ -11,6 +11,7 @@ import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { otherGauges } from './other-gauge.ts'
 import { gatherSights } from './sights.ts'
+import { sagOf, type Sag } from './sag.ts'
 import { unreleasedChances } from './unreleased.ts'
 import { openValves } from './valve-states.ts'
 
@@ -27,8 +28,9 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const used = new Set<number>()
   const sights = gatherSights(given, admission, used)
   const unreleased = unreleasedChances(admission.compression, knowledge)
+  const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
-    ...gaugeReadings(i + 1, admission, unreleased, used),
+    ...gaugeReadings(i + 1, admission, { unreleased, sag }, used),
     leakage: leakageReadings(i + 1, admission, used),
     sights: sights[i]!,
     faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
@@ -71,7 +73,7 @@ function gasketLists(gaskets: readonly (readonly number[])[], count: number): nu
   return lists
 }
 
-function gaugeReadings(cylinder: number, admission: Admission, unreleased: ReadonlyMap<number, number>, used: Set<number>): Pick<CylinderEvidence, 'dry' | 'wet'> {
+function gaugeReadings(cylinder: number, admission: Admission, order: { readonly unreleased: ReadonlyMap<number, number>; readonly sag: ReadonlyMap<number, Sag> }, used: Set<number>): Pick<CylinderEvidence, 'dry' | 'wet'> {
   const judged = admission.judged
   const mine = admission.compression.filter((c) => c.cylinder === cylinder && c.usable && (judged === null || c.session === judged.session))
   const dry = judged?.kind === 'dry' ? mine.filter((c) => c.judged) : []
@@ -80,7 +82,8 @@ function gaugeReadings(cylinder: number, admission: Admission, unreleased: Reado
   const marks = marksPa(admission.compression)
   const plain = (c: (typeof mine)[number]) => ({
     reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, Math.max(c.resolutionPa, marks) / Math.sqrt(12)),
-    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}), ...(unreleased.has(c.reading) ? { unreleased: unreleased.get(c.reading)! } : {}),
+    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}), ...(order.unreleased.has(c.reading) ? { unreleased: order.unreleased.get(c.reading)! } : {}),
+    ...(order.sag.has(c.reading) ? { sag: order.sag.get(c.reading)! } : {}),
   })
   return { dry: dry.map(plain), wet: wet.map(plain) }
 }
