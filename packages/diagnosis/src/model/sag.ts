@@ -46,7 +46,7 @@ interface Point {
 
 const LEAST_READINGS = 3
 /** A sag less likely than this moves nothing: what sisters differ by is most of it. */
-const LEAST_CHANCE = 0.1
+const LEAST_CHANCE = 0.3
 /** Chance that a cylinder is not as its sisters, and over how wide a range its reading then lies below theirs. */
 const ODD = { chance: 0.15, range: 1.2 } as const
 /** A repeat that went wrong says nothing of what was lost: its chance, and how far it may be away. */
