@@ -41,7 +41,9 @@ export type SightEvidence =
   /** Drop of speed as part of the median of the sisters. */
   | { readonly kind: 'power-balance'; readonly reading: number; readonly dropShare: number }
   /** Pressure against the median of the sisters (running, snap, another session, current trace), natural logarithm. */
-  | { readonly kind: 'relative'; readonly reading: number; readonly logRatio: number; readonly sd: number; readonly of: 'running' | 'snap' | 'session' | 'current' | 'first-stroke' }
+  | { readonly kind: 'relative'; readonly reading: number; readonly logRatio: number; readonly sd: number; readonly of: 'running' | 'snap' | 'session' | 'current' }
+  /** First stroke over final pressure, against the median of the sisters, natural logarithm. */
+  | { readonly kind: 'first-stroke'; readonly reading: number; readonly logRatio: number; readonly sd: number }
 
 /** A sign that any cylinder may be behind. */
 export type EngineEvidence =

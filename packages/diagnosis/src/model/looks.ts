@@ -52,9 +52,17 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
       const z = (sight.dropShare - pull) / sd
       return 0.95 * Math.exp(-0.5 * z * z) / sd + 0.05
     }
+    case 'first-stroke': {
+      // what leaks stands still after fewer strokes; what draws no charge builds up as ever
+      const { perLoss, spread, perLossSpread } = knowledge.noise.firstStroke.value
+      const leaking = FAULTS[states.own[s]! - 1] === 'valve-not-opening' ? 0 : states.loss[s]!
+      const variance = sight.sd ** 2 + spread ** 2 + (perLossSpread * states.loss[s]!) ** 2
+      const gap = sight.logRatio - perLoss * leaking
+      return 0.9 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + 0.5
+    }
     case 'relative': {
       // against sisters: a leak costs less when the engine turns fast
-      const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : sight.of === 'first-stroke' ? 0.2 : 1
+      const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : 1
       const scatter = part * states.scatter[s]! + (part < 1 ? 0.2 * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
       const gap = sight.logRatio + part * states.loss[s]!

@@ -38,8 +38,18 @@ export function gatherSights(given: Case, admission: Admission, used: Set<number
     for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
   }
   relativePressures(admission, put)
+  firstStrokes(admission, put)
   for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
   return lists
+}
+
+/** First strokes of the judged dry readings, as part of the final pressure, against the median of the sisters. */
+function firstStrokes(admission: Admission, put: (cylinder: number, sight: SightEvidence) => void): void {
+  const noted = admission.compression.filter((c) => c.kind === 'dry' && c.judged && c.usable && c.pa > 0 && c.firstStrokePa !== null && c.firstStrokePa > 0 && c.firstStrokePa < c.pa)
+  if (new Set(noted.map((c) => c.cylinder)).size < 3) return
+  const ratio = (c: (typeof noted)[number]): number => Math.log(c.firstStrokePa! / c.pa)
+  const usual = median(noted.map(ratio))
+  for (const c of noted) put(c.cylinder, { kind: 'first-stroke', reading: c.reading, logRatio: ratio(c) - usual, sd: Math.hypot(c.sdPa / c.pa, c.resolutionPa / Math.sqrt(12) / c.firstStrokePa!) })
 }
 
 /** Running, snap and other sessions' readings count against the median of their own sisters. */
