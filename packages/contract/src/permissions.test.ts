@@ -3,7 +3,7 @@ import { may, whyNot, type Actor } from './permissions.ts'
 
 const person = (role: 'technician' | 'front-desk' | 'manager' | 'owner', limitMinor = 150_000): Actor =>
   ({ kind: 'person', person: `the-${role}`, roles: [{ garage: role === 'owner' ? null : 'mill', role, limitMinor }], deputyFor: [] })
-const tablet = (signedIn: string | null): Actor => ({ kind: 'tablet', tablet: 't', garage: 'mill', bay: 'bay-2', person: signedIn, roles: [] })
+const tablet = (signedIn: string | null): Actor => ({ kind: 'tablet', tablet: 't', garage: 'mill', bay: 'bay-2', person: signedIn, roles: signedIn ? [{ garage: 'mill', role: 'technician', limitMinor: null }] : [] })
 
 describe('who may do what', () => {
   test('a manager does not approve a quote he wrote', () => {
@@ -37,6 +37,10 @@ describe('who may do what', () => {
     expect(whyNot(tablet(null), 'readings.write', { garage: 'mill', bay: 'bay-2' })).toBe('not-allowed')
     expect(may(tablet('p'), 'readings.write', { garage: 'mill' })).toBe(true)
     expect(whyNot(tablet('p'), 'quotes.answer', { garage: 'mill' })).toBe('not-allowed')
+    const movedAway: Actor = { ...tablet('p'), roles: [{ garage: 'harbour', role: 'technician', limitMinor: null }] } as Actor
+    expect(whyNot(movedAway, 'readings.write', { garage: 'mill' })).toBe('not-allowed')
+    expect(may(movedAway, 'engines.read', {})).toBe(true)
+    expect(whyNot({ ...tablet('p'), roles: [{ garage: 'mill', role: 'front-desk', limitMinor: null }] } as Actor, 'readings.write', { garage: 'mill' })).toBe('not-allowed')
   })
   test('an outside app posts readings only into a session that names it', () => {
     const app: Actor = { kind: 'app', app: 'a', scopes: ['readings:write'], garages: [] }

@@ -139,7 +139,7 @@ function answerRefusal(actor: Extract<Actor, { kind: 'person' }>, here: readonly
   return refusal
 }
 
-/** A tablet with somebody signed in does bay work in its garage and nothing else; alone it reads its bay's job. */
+/** A tablet with somebody signed in does bay work in its garage and nothing else, as far as he may himself; alone it reads its bay's job. */
 function tabletRefusal(actor: Extract<Actor, { kind: 'tablet' }>, row: Row, subject: Subject): Refusal | null {
   const elsewhere = subject.garage != null && subject.garage !== actor.garage
   if (elsewhere && row.tablet !== 'chain') return 'not-found'
@@ -147,7 +147,9 @@ function tabletRefusal(actor: Extract<Actor, { kind: 'tablet' }>, row: Row, subj
   const ownBay = subject.bay != null && subject.bay === actor.bay
   if (actor.person === null) return row.tabletAlone ? (subject.bay === undefined || ownBay ? null : 'not-found') : 'not-allowed'
   if (row.tablet === 'own-bay' && subject.bay !== undefined && !ownBay) return 'not-found'
-  return null
+  // rights that were withdrawn since he took it over are gone at once
+  const may = actor.roles.some((held) => row.roles[held.role] && (row.tablet === 'chain' || held.garage === null || held.garage === actor.garage))
+  return may ? null : 'not-allowed'
 }
 
 function appRefusal(actor: Extract<Actor, { kind: 'app' }>, row: Row, subject: Subject, action: Action): Refusal | null {
