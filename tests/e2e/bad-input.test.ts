@@ -2,7 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
 import { TEST_PASSWORD } from '../support/index.ts'
-import { askedFor, asTechnician, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, asTechnician, bayScene, digits, gaugeName, keep, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 /** What hurried, gloved and distracted people do to a tablet, and what networks and clocks do: each as a careful person would take it. */
@@ -26,7 +26,7 @@ afterAll(async () => {
 })
 
 test('conditions that cannot be are said at once, not when the server gets them', async () => {
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await page.locator('summary').click()
   const volts = page.getByLabel('Battery while cranking, volts')
   for (const [typed, said] of [['124', 'From 0 to 60'], ['eleven', 'A number is expected'], ['11,4 🔋', 'A number is expected']] as const) {
@@ -88,19 +88,19 @@ test('a request that a proxy sends twice counts once', async () => {
 
 test('the network goes and comes at every step of other tests; all of it arrives, in order', async () => {
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
-  await page.goto(testPage('leakage'))
+  await openSignedIn(page, testPage('leakage'))
   await page.getByRole('button', { name: 'Percent' }).or(page.getByText('Percent', { exact: true })).first().click()
   await context.setOffline(true)
   await line().fill('25 %')
   await keep(page).click()
   await soon(() => quiet()).toContain('1 entry kept here')
   await context.setOffline(false)
-  await page.goto(testPage('plug'))
+  await openSignedIn(page, testPage('plug'))
   await context.setOffline(true)
   await page.getByRole('button', { name: 'wet with oil' }).click()
   await soon(() => quiet()).toContain('kept here')
   await context.setOffline(false)
-  await page.goto(testPage('cranking-current'))
+  await openSignedIn(page, testPage('cranking-current'))
   await context.setOffline(true)
   await page.getByLabel('Or paste the lines').fill(trace())
   await page.getByRole('heading', { name: 'Compression humps found' }).waitFor()
@@ -158,7 +158,7 @@ test('a clock wrong by a day is said, and both times are kept', async () => {
 })
 
 test('over a line of 3G the next cylinder is asked for at once, and the value arrives', async () => {
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await line().waitFor()
   const line3G = await context.newCDPSession(page)
   await line3G.send('Network.enable')

@@ -2,7 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
 import { newId, testPerson } from '../support/index.ts'
-import { asTechnician, bayScene, digits, gaugeName, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { asTechnician, bayScene, digits, gaugeName, keep, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 /** What two people, or a changed permission, make of readings that were taken without network: shown, decided by the technician, never dropped. */
@@ -18,7 +18,7 @@ beforeAll(async () => {
   context = await tabletBrowser(browser, scene)
   page = await context.newPage()
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await stateConditions(page, await gaugeName(scene))
   await page.getByText('all sent', { exact: true }).waitFor()
 })
@@ -60,7 +60,7 @@ test('a reading of somebody who may no longer write is refused, shown with the r
   }
   const worksAt = async (garage: string) => person('PATCH', { roles: [{ garage, role: 'technician' }] }, (await person('GET')).version)
   const before = (await readingsOnServer(scene)).length
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await page.locator('.entry').waitFor()
   await context.setOffline(true)
   await page.getByRole('button', { name: /^Cylinder 4/ }).click()

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { askedFor, asTechnician, bayScene, digits, gaugeName, halfEntered, keep, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { askedFor, asTechnician, bayScene, digits, gaugeName, halfEntered, keep, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 let scene: BayScene
@@ -16,7 +16,7 @@ beforeAll(async () => {
   context = await tabletBrowser(browser, scene)
   page = await context.newPage()
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await stateConditions(page, await gaugeName(scene))
   // the worker has the whole app before the network goes
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
@@ -74,7 +74,7 @@ test('with the network cut and the tab killed in mid-entry, everything arrives o
 })
 
 test('a reading whose answer got lost is sent again and counts once', async () => {
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await page.getByRole('button', { name: /^Cylinder 1/ }).click()
   let lost = 0
   await page.route('**/readings/*', async (route) => {
@@ -93,7 +93,7 @@ test('a reading whose answer got lost is sent again and counts once', async () =
 })
 
 test('a session closed meanwhile: the late reading is kept by the server, shown, and placed by the technician', async () => {
-  await page.goto(testPage())
+  await openSignedIn(page, testPage())
   await page.locator('.entry').waitFor()
   await context.setOffline(true)
   await page.getByRole('button', { name: /^Cylinder 4/ }).click()

@@ -7,7 +7,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core'
 import sharp from 'sharp'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
-import { asTechnician, bayScene, gaugeName, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { asTechnician, bayScene, gaugeName, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 import { openDevice, signIn } from './parts/walk.ts'
 
@@ -27,9 +27,9 @@ beforeAll(async () => {
   context = await tabletBrowser(browser, scene)
   page = await context.newPage()
   await takeOver(page, scene.base, scene.chain.mill.technician.name)
-  await page.goto(`${scene.base}/jobs/${scene.job.id}/test`)
+  await openSignedIn(page, `${scene.base}/jobs/${scene.job.id}/test`)
   await stateConditions(page, await gaugeName(scene))
-  await page.goto(`${scene.base}/jobs/${scene.job.id}/test?test=plug`)
+  await openSignedIn(page, `${scene.base}/jobs/${scene.job.id}/test?test=plug`)
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
 })
 afterAll(async () => {
@@ -99,7 +99,7 @@ test('without network a photo waits behind its reading, outlives the tab, and ar
 })
 
 test('enlarged by keyboard, without a fault that axe finds, and withdrawn with a reason', async () => {
-  await page.goto(`${scene.base}/jobs/${scene.job.id}/test?test=plug`)
+  await openSignedIn(page, `${scene.base}/jobs/${scene.job.id}/test?test=plug`)
   await soon(() => thumbs().count()).toBe(3)
   await page.getByRole('button', { name: /^Enlarge: Cylinder 1, .*photo 1$/ }).focus()
   await page.keyboard.press('Enter')

@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
+import type { Browser, Page, Route } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
 import { askedFor, bayScene, digits, gaugeName, keep, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
@@ -62,6 +62,26 @@ test.each(screens.map(([name, path, text, press]) => ({ name, path, text, press 
   if (press) await page.getByRole('button', { name: press }).first().click()
   await page.getByText(text).filter({ visible: true }).first().waitFor()
   await look(page, name)
+})
+
+test('a job that does not come, or is nobody’s here to see, is said so, and asked for again', async () => {
+  const fresh = await (await tabletBrowser(browser, scene)).newPage()
+  await takeOver(fresh, scene.base, scene.chain.mill.technician.name)
+  let status = 500
+  const answer = async (route: Route) => route.fulfill({ status, contentType: 'application/problem+json', body: JSON.stringify({ type: 'about:blank', title: 'Broken', status }) })
+  await fresh.route(`**/v1/jobs/${scene.job.id}`, answer)
+  // nothing of this job is kept on this tablet yet
+  await fresh.evaluate(() => new Promise((done) => { const wipe = indexedDB.open('evenbore'); wipe.onsuccess = () => { const clear = wipe.result.transaction('kept', 'readwrite').objectStore('kept').clear(); clear.onsuccess = () => { wipe.result.close(); done(undefined) } } }))
+  await fresh.goto(`${scene.base}/jobs/${scene.job.id}/test`)
+  const alert = fresh.getByRole('alert')
+  await alert.getByText('That did not work').waitFor()
+  status = 403
+  await alert.getByRole('button', { name: 'Try again' }).click()
+  await alert.getByText('You may not see this').waitFor()
+  await fresh.unroute(`**/v1/jobs/${scene.job.id}`, answer)
+  await alert.getByRole('button', { name: 'Try again' }).click()
+  await fresh.getByRole('heading', { name: 'Dry compression' }).waitFor()
+  await fresh.context().close()
 })
 
 test('a tablet that belongs nowhere yet', async () => {

@@ -79,6 +79,20 @@ test.each(asked)('%s says what is on its way, what failed and what is forbidden,
   }
 })
 
+test('what takes long is said to be slow', async () => {
+  const page = scene.pages.get('frontDesk')!
+  await page.bringToFront()
+  const line = await between(page)
+  try {
+    await page.goto('/retests')
+    await page.getByText('Still fetching; the connection is slow.').waitFor()
+    await line.letGo()
+    await page.getByRole('alert').getByText('That did not work').waitFor()
+  } finally {
+    await line.stop()
+  }
+})
+
 /** Forms that begin with what a record says, or open on demand: who fills which field, where, after which press. */
 const forms: readonly (readonly [name: string, role: 'frontDesk' | 'technician' | 'manager' | 'owner', path: (scene: DeskScene) => Promise<string> | string, open: string | undefined, field: string | RegExp])[] = [
   ['book-in', 'frontDesk', screen('book-in'), undefined, 'Registration plate'],

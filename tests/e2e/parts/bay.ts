@@ -58,6 +58,13 @@ export async function takeOver(page: Page, base: string, name: string): Promise<
   await page.getByRole('link', { name: 'Dry compression' }).or(page.getByText('This bay is free.')).first().waitFor()
 }
 
+/** Opens a page and waits until its sign-in is renewed: an answer to that which got lost ends the sign-in, and a network cut in between loses it. */
+export async function openSignedIn(page: Page, address: string): Promise<void> {
+  const me = page.waitForResponse((response) => new URL(response.url()).pathname === '/v1/me')
+  await page.goto(address)
+  await (await me).finished()
+}
+
 /** States conditions for the first time; later ones are remembered and only confirmed. */
 export async function stateConditions(page: Page, gauge: string): Promise<void> {
   for (const fact of ['hot', 'throttle open', 'all plugs out', gauge]) await page.getByText(fact, { exact: true }).first().click()

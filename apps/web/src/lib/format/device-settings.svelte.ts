@@ -38,7 +38,10 @@ class Settings {
 
   change(change: Partial<DeviceSettings>): void {
     const locale = change.locale ?? (change.language ? locales[change.language] : this.now.locale)
-    this.now = { ...this.now, ...change, locale }
+    const next = { ...this.now, ...change, locale }
+    // told the same at every start: nothing is worked out anew for it
+    if ((Object.keys(next) as (keyof DeviceSettings)[]).every((key) => next[key] === this.now[key])) return
+    this.now = next
     try {
       localStorage.setItem(KEY, JSON.stringify(this.now))
     } catch {
