@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { startBrowser } from '../support/browser.ts'
@@ -73,6 +74,8 @@ test('a reading of somebody who may no longer write is refused, shown with the r
   await page.goto(`${scene.base}/bay/waiting`)
   await page.getByRole('heading', { name: /Cylinder 4, 147 psi/ }).waitFor()
   expect(await page.locator('article').textContent()).toContain('may not record readings here any more')
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze()
+  expect(violations.map(({ id }) => id)).toEqual([])
   await worksAt(mill.id)
   await page.getByRole('button', { name: 'Try sending again' }).click()
   await soon(quiet).toBe('all sent')

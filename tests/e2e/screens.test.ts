@@ -49,6 +49,19 @@ test.each(screens)('%s can be used by everyone, in both themes', async (name, ro
   await page.emulateMedia({ colorScheme: 'light', media: 'screen' })
 })
 
+test.each(['/sign-in', '/second-factor', '/owner', '/owner/back', '/nothing-here'])('the door %s can be used by everyone, in both themes', async (path) => {
+  // a second factor is set up by somebody who is signed in; the other doors are for nobody yet
+  const page = path === '/second-factor' ? await scene.pages.get('manager')!.context().newPage() : await openDevice(scene.browser, new URL(scene.pages.get('owner')!.url()).origin, 'desk', scene.errors)
+  await page.goto(path)
+  await page.getByRole('heading', { level: 1 }).waitFor()
+  for (const theme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme: theme })
+    const { violations } = await new AxeBuilder({ page }).setLegacyMode().withTags(RULES).analyze()
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => String(target)).join(' | ')}`), `${path}, ${theme}`).toEqual([])
+  }
+  await page.close()
+})
+
 test('no screen threw an error', () => {
   expect(scene.errors).toEqual([])
 })

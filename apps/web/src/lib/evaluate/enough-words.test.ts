@@ -1,10 +1,10 @@
 import { evaluate } from '@evenbore/diagnosis'
 import type { Case } from '@evenbore/contract'
 import { expect, test } from 'vitest'
-import { de } from '../de.ts'
-import { en } from '../en.ts'
-import { es } from '../es.ts'
-import { enoughWords } from './enough.ts'
+import { de } from '@evenbore/words/de.ts'
+import { en } from '@evenbore/words/en.ts'
+import { es } from '@evenbore/words/es.ts'
+import { enoughWords } from '@evenbore/words/sentences/enough.ts'
 
 const dry = (...values: number[]): Case => ({ engine: { fuel: 'petrol', layout: 'inline', cylinders: 4, boreMm: 80, strokeMm: 80, compressionRatio: 9, firingOrder: [1, 3, 4, 2] }, conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all', crankingRpm: 200 }, readings: values.map((value, i) => ({ test: 'compression', cylinder: i + 1, pressure: { value, unit: 'psi' } })) })
 
