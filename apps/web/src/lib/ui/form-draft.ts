@@ -77,7 +77,15 @@ export class FormDraft {
         const change = left.get(name)
         if (!change) continue
         left.delete(name)
-        if (valueOf(box) === change.was) put(box, change.now)
+        if (valueOf(box) === change.was) {
+          // known before the field says that it changed: what is put back is kept on
+          this.#before.set(name, change.was)
+          put(box, change.now)
+        } else {
+          const { [name]: _overtaken, ...others } = this.#changes
+          this.#changes = others
+          this.#write()
+        }
       }
     }
   }
