@@ -54,11 +54,11 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     }
     case 'first-stroke': {
       // what leaks stands still after fewer strokes; what draws no charge builds up as ever
-      const { perLoss, spread, perLossSpread } = knowledge.noise.firstStroke.value
+      const { perLoss, spread, perLossSpread, saysNothing } = knowledge.noise.firstStroke.value
       const leaking = FAULTS[states.own[s]! - 1] === 'valve-not-opening' ? 0 : states.loss[s]!
       const variance = sight.sd ** 2 + spread ** 2 + (perLossSpread * states.loss[s]!) ** 2
       const gap = sight.logRatio - perLoss * leaking
-      return 0.9 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + 0.5
+      return 0.9 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + saysNothing
     }
     case 'relative': {
       // against sisters: a leak costs less when the engine turns fast

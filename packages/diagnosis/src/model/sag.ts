@@ -22,8 +22,8 @@ export function sagOf(readings: readonly CompressionEvidence[], knowledge: Knowl
   const dry = order.flatMap(({ kind, cylinder, pa, sdPa, resolutionPa }, at): Point[] => (kind === 'dry' ? [{ at, cylinder, log: Math.log(pa), variance: Math.hypot(sdPa, resolutionPa / Math.sqrt(12)) ** 2 / pa ** 2 + knowledge.noise.repeatability.value ** 2 }] : []))
   const firsts = dry.filter(({ cylinder }, i) => dry.findIndex((other) => other.cylinder === cylinder) === i)
   let total = 0, none = 0, mean = 0, square = 0
-  for (const [each, before] of knowledge.noise.sag.value) {
-    const weight = before * agreement(firsts, each, knowledge) * lostBetween(dry, each)
+  for (const [each, before] of knowledge.noise.sag.value.chances) {
+    const weight = before * agreement(firsts, each, knowledge) * lostBetween(dry, each, knowledge)
     total += weight
     if (each === 0) none += weight
     mean += weight * each
@@ -47,10 +47,6 @@ interface Point {
 const LEAST_READINGS = 3
 /** A sag less likely than this moves nothing: what sisters differ by is most of it. */
 const LEAST_CHANCE = 0.3
-/** Chance that a cylinder is not as its sisters, and over how wide a range its reading then lies below theirs. */
-const ODD = { chance: 0.15, range: 1.2 } as const
-/** A repeat that went wrong says nothing of what was lost: its chance, and how far it may be away. */
-const WRONG = { chance: 0.05, spread: 0.15 } as const
 const LEVELS = 41
 
 /** Likelihood of the cylinders' readings once the sag is given back, summed over the level that they share. */
@@ -58,26 +54,28 @@ function agreement(firsts: readonly Point[], sag: number, knowledge: Knowledge):
   const logs = firsts.map(({ log, at }) => log + sag * at)
   const top = Math.max(...logs)
   const sisters = knowledge.noise.sisters.value ** 2
+  const { oddChance, oddRange } = knowledge.noise.sag.value
   let sum = 0
   for (let l = 0; l < LEVELS; l++) {
     const level = top + 0.05 - (0.25 * l) / (LEVELS - 1)
     sum += firsts.reduce((product, { variance }, i) => {
       const gap = logs[i]! - level
-      return product * ((1 - ODD.chance) * normal(gap, sisters + variance) + (gap < 0 && gap > -ODD.range ? ODD.chance / ODD.range : 1e-3))
+      return product * ((1 - oddChance) * normal(gap, sisters + variance) + (gap < 0 && gap > -oddRange ? oddChance / oddRange : 1e-3))
     }, 1)
   }
   return sum
 }
 
 /** Likelihood of what cylinders read more than once have lost in between. */
-function lostBetween(dry: readonly Point[], sag: number): number {
+function lostBetween(dry: readonly Point[], sag: number, knowledge: Knowledge): number {
+  const { wrongChance, wrongSpread } = knowledge.noise.sag.value
   let product = 1
   dry.forEach((again, i) => {
     const first = dry.findIndex(({ cylinder }) => cylinder === again.cylinder)
     if (first === i) return
     const { log, at, variance } = dry[first]!
     const gap = again.log - log + sag * (again.at - at)
-    product *= (1 - WRONG.chance) * normal(gap, variance + again.variance) + WRONG.chance * normal(gap, WRONG.spread ** 2)
+    product *= (1 - wrongChance) * normal(gap, variance + again.variance) + wrongChance * normal(gap, wrongSpread ** 2)
   })
   return product
 }
