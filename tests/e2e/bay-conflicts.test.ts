@@ -1,9 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { startBrowser } from '../support/browser.ts'
 import { newId, testPerson } from '../support/index.ts'
-import { asTechnician, bayScene, digits, gaugeName, keep, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { asTechnician, atTheBench, digits, keep, openSignedIn, quietLine, readingsOnServer, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 /** What two people, or a changed permission, make of readings that were taken without network: shown, decided by the technician, never dropped. */
@@ -12,15 +11,10 @@ let browser: Browser
 let context: BrowserContext
 let page: Page
 const testPage = () => `${scene.base}/jobs/${scene.job.id}/test`
-const quiet = () => page.locator('header small').last().textContent()
+const quiet = () => quietLine(page)
 
 beforeAll(async () => {
-  ;[scene, browser] = await Promise.all([bayScene(), startBrowser()])
-  context = await tabletBrowser(browser, scene)
-  page = await context.newPage()
-  await takeOver(page, scene.base, scene.chain.mill.technician.name)
-  await openSignedIn(page, testPage())
-  await stateConditions(page, await gaugeName(scene))
+  ;({ scene, browser, context, page } = await atTheBench())
   await page.getByText('all sent', { exact: true }).waitFor()
 })
 afterAll(async () => {

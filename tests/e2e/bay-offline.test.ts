@@ -1,7 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { startBrowser } from '../support/browser.ts'
-import { askedFor, asTechnician, bayScene, digits, gaugeName, halfEntered, keep, openSignedIn, readingsOnServer, stateConditions, tabletBrowser, takeOver, type BayScene } from './parts/bay.ts'
+import { asTechnician, askedFor, atTheBench, digits, halfEntered, keep, openSignedIn, quietLine, readingsOnServer, type BayScene } from './parts/bay.ts'
 import { soon } from './parts/soon.ts'
 
 let scene: BayScene
@@ -9,15 +8,10 @@ let browser: Browser
 let context: BrowserContext
 let page: Page
 const testPage = () => `${scene.base}/jobs/${scene.job.id}/test`
-const quiet = () => page.locator('header small').last().textContent()
+const quiet = () => quietLine(page)
 
 beforeAll(async () => {
-  ;[scene, browser] = await Promise.all([bayScene(), startBrowser()])
-  context = await tabletBrowser(browser, scene)
-  page = await context.newPage()
-  await takeOver(page, scene.base, scene.chain.mill.technician.name)
-  await openSignedIn(page, testPage())
-  await stateConditions(page, await gaugeName(scene))
+  ;({ scene, browser, context, page } = await atTheBench())
   // the worker has the whole app before the network goes
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
 })

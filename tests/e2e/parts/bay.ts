@@ -1,5 +1,6 @@
 import type { StoredReading } from '@evenbore/contract'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { startBrowser } from '../../support/browser.ts'
 import { TEST_PIN, testChain, testJob, testService, testTablet, type TestChain, type TestJob, type TestService, type TestTablet } from '../../support/index.ts'
 
 /** A garage with a job in the tablet's bay, and the address that serves web and API. */
@@ -71,6 +72,20 @@ export async function stateConditions(page: Page, gauge: string): Promise<void> 
   await page.getByRole('button', { name: 'So it is, begin' }).click()
   await page.getByRole('button', { name: 'Undo' }).waitFor()
 }
+
+/** The scene with somebody at the bench: taken over, signed in, conditions stated. */
+export async function atTheBench(): Promise<{ scene: BayScene; browser: Browser; context: BrowserContext; page: Page }> {
+  const [scene, browser] = await Promise.all([bayScene(), startBrowser()])
+  const context = await tabletBrowser(browser, scene)
+  const page = await context.newPage()
+  await takeOver(page, scene.base, scene.chain.mill.technician.name)
+  await openSignedIn(page, `${scene.base}/jobs/${scene.job.id}/test`)
+  await stateConditions(page, await gaugeName(scene))
+  return { scene, browser, context, page }
+}
+
+/** What the quiet line says of what waits. */
+export const quietLine = (page: Page) => page.locator('header small').last().textContent()
 
 /** Types digits on the pad. */
 export async function digits(page: Page, typed: string): Promise<void> {
