@@ -9,7 +9,8 @@ import type { StateSpace } from './states.ts'
 export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, knowledge: Knowledge): GaugeEvidence {
   const dry = cylinder.dry.map(inLogs(knowledge))
   const wet = cylinder.wet.map(inLogs(knowledge))
-  const mixture = combineReadings(dry, knowledge)
+  // what made one reading wrong seldom does it again: with oil the sum over a wrong dry reading stands in the rise and in states of its own
+  const mixture = combineReadings(dry, wet.length === 0 ? 1 : knowledge.noise.wrongAgain.value, knowledge)
   if (dry.length === 0 || wet.length === 0) return { dry: mixture, rise: null }
   // a bad seat only loses pressure: among repeats the higher ones speak of the cylinder
   const before = upper(dry), after = upper(wet)

@@ -11,8 +11,8 @@ import { sumStates } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
 import type { Emission, Likelihood, Workspace } from './workspace.ts'
 
-/** Prior of a cylinder's own state (sound, then each fault) in each class of engine: [class * OWN_COUNT + own]. */
-function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): Float64Array {
+/** Prior of a cylinder's own state (sound, then each fault): without any tendency, and in each class of engine [class * OWN_COUNT + own]. */
+function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): { base: Float64Array; prior: Float64Array } {
   const base = new Float64Array(OWN_COUNT)
   const faulty = faultChance(count, knowledge)
   const total = FAULTS.reduce((sum, f) => sum + knowledge.faults[f].value.share, 0)
@@ -22,11 +22,12 @@ function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowle
     base[f + 1] = faulty * knowledge.faults[fault].value.share / total * (cylinder.faultFactors[fault] ?? 1)
     sum += base[f + 1]!
   })
-  const out = new Float64Array(grid.classes.length * OWN_COUNT)
+  for (let f = 0; f < OWN_COUNT; f++) base[f]! /= sum
+  const prior = new Float64Array(grid.classes.length * OWN_COUNT)
   grid.classes.forEach(({ tendency, each }, c) => {
-    for (let f = 0; f < OWN_COUNT; f++) out[c * OWN_COUNT + f] = base[f]! / sum * (tendency === 0 ? 1 : 1 - each) + (tendency !== 0 && f === tendency ? each : 0)
+    for (let f = 0; f < OWN_COUNT; f++) prior[c * OWN_COUNT + f] = base[f]! * (1 - each) + (tendency !== 0 && f === tendency ? each : 0)
   })
-  return out
+  return { base, prior }
 }
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
@@ -54,11 +55,12 @@ export interface Before {
 /** Weighs the readings of one cylinder for every state. */
 export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, before?: Before): Likelihood {
   const { states, grid, knowledge } = space
-  const sameDry = before?.cylinder.dry === cylinder.dry
+  // whether there is a wet reading says how a dry one may be wrong
+  const sameDry = before?.cylinder.dry === cylinder.dry && (before.cylinder.wet.length > 0) === (cylinder.wet.length > 0)
   const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(gauge, grid, states)
   const wet = before !== undefined && sameDry && before.cylinder.wet === cylinder.wet ? before.likelihood.wet : wetTable(gauge, grid, states, knowledge)
-  const looks = weighLooks(cylinder, states, knowledge)
-  const prior = ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)
+  const looks = before?.cylinder.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
+  const { base, prior } = before?.likelihood ?? ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)
   const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
@@ -75,7 +77,7 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  return { dry, wet, leak, leakRow, looks, weight, prior, live, kinds: kindsOf(prior, grid) }
+  return { dry, wet, leak, leakRow, looks, weight, base, prior, live, kinds: before?.likelihood.kinds ?? kindsOf(prior, grid) }
 }
 
 /** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */

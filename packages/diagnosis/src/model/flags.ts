@@ -17,8 +17,16 @@ export interface Flags {
   readonly weights: readonly Float64Array[]
 }
 
-/** Bits of the groups a state belongs to; a bridge shows in the manifold like a valve. */
+const known = new WeakMap<StateSpace, Uint8Array>()
+
+/** Bits of the groups a state belongs to, made once for each state space; a bridge shows in the manifold like a valve. */
 export function signatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
+  let found = known.get(states)
+  if (found === undefined) known.set(states, (found = makeSignatures(states, knowledge)))
+  return found
+}
+
+function makeSignatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
   const ofOwn = new Uint8Array(FAULTS.length + 1)
   FAULTS.forEach((fault, f) => {
     GROUPS.forEach((group, g) => {

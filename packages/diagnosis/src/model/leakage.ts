@@ -107,8 +107,9 @@ function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): num
   const { chance, from, loudMm2 } = knowledge.leakageTest.offTop.value
   if (group.percent === null || group.percent < from || group.readings.length > 1) return 0
   const heard = group.readings[0]!.heard
+  const elsewhere = knowledge.listening.seepage.value + heardElsewhere(loudMm2, knowledge)
   const through = (port: Place): number => PLACES.reduce((product, place) =>
-    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loudMm2 : knowledge.listening.seepage.value), 1)
+    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loudMm2 : elsewhere), 1)
   return chance / (100 - from) * (through('intake') + through('exhaust')) / 2
 }
 
@@ -135,9 +136,15 @@ function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Arr
   }
 }
 
+/** Leak (mm2) that seems to be at places where it is not. */
+function heardElsewhere(areaMm2: number, { listening }: Knowledge): number {
+  const { part, most } = listening.elsewhere.value
+  return Math.max(0, Math.min(most, part * areaMm2))
+}
+
 function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears) {
-  const { elsewhere, seepage, throughOpenValve } = knowledge.listening
-  const noiseFrom = (area: number): number => Math.max(0, Math.min(elsewhere.value.most, elsewhere.value.part * area))
+  const { seepage, throughOpenValve } = knowledge.listening
+  const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
   const levels = PLACES.map((place) => reading.heard[place] ?? -1)
   const keen = PLACES.map((place) => knowledge.listening.keener.value[place] ?? 1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour

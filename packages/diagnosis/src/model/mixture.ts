@@ -21,18 +21,19 @@ function perhapsUnreleased(one: Mixture, chance: number, logPa: number, variance
   return out
 }
 
-/** One reading of the gauge: good, badly seated (low), or saying little; one that did not hold is low more often than not. */
-function oneReading(logPa: number, variance: number, dropped: boolean, knowledge: Knowledge): Mixture {
+/** One reading of the gauge: good, badly seated (low), or saying little; one that did not hold is low more often than not. `wrong`: part of the usual chances of that. */
+function oneReading(logPa: number, variance: number, dropped: boolean, wrong: number, knowledge: Knowledge): Mixture {
   if (dropped) {
     const { tight, shift, spread } = knowledge.noise.dropped.value
     return Float64Array.of(tight, logPa, variance, 1 - tight, logPa + shift, variance + spread ** 2)
   }
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
+  const lowChance = wrong * low.chance, oddChance = wrong * odd.chance
   return Float64Array.of(
-    1 - low.chance - odd.chance, logPa, variance,
-    low.chance, logPa + low.shift, variance + low.spread ** 2,
-    odd.chance, logPa + odd.shift, variance + odd.spread ** 2,
+    1 - lowChance - oddChance, logPa, variance,
+    lowChance, logPa + low.shift, variance + low.spread ** 2,
+    oddChance, logPa + odd.shift, variance + odd.spread ** 2,
   )
 }
 
@@ -40,14 +41,16 @@ function oneReading(logPa: number, variance: number, dropped: boolean, knowledge
  * What repeated readings of one cylinder say together. Agreeing repeats narrow; contradicting ones leave several
  * peaks, the higher the better because a bad seat can only lose pressure. Order does not matter: readings are sorted.
  * Of many parts the heaviest six are kept.
+ *
+ * @param wrong part of the usual chances that a single reading is wrong: less than one where another, with oil, rose from it as it should
  */
 export function combineReadings(
-  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean; readonly unreleased: number }[], knowledge: Knowledge,
+  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean; readonly unreleased: number }[], wrong: number, knowledge: Knowledge,
 ): Mixture | null {
   const sorted = [...readings].sort((a, b) => a.logPa - b.logPa || a.variance - b.variance || a.unreleased - b.unreleased)
   let all: Mixture | null = null
   for (const { logPa, variance, dropped, unreleased } of sorted) {
-    const plain = oneReading(logPa, variance, dropped, knowledge)
+    const plain = oneReading(logPa, variance, dropped, readings.length === 1 ? wrong : 1, knowledge)
     const one = unreleased > 0 ? perhapsUnreleased(plain, unreleased, logPa, variance, knowledge) : plain
     all = all === null ? one : keepHeaviest(product(all, one))
   }
@@ -105,6 +108,9 @@ export interface Ladder {
   readonly count: number
 }
 
+/** Densities below this are nothing, as `expMinus` has it: half of a table's numbers otherwise, and the slowest to reckon with. */
+const NOTHING = 1e-28
+
 /**
  * Densities of a mixture seen through a further normal scatter, at the points of a ladder less `shift`, written to `out` from `at` on.
  * From one point to the next a normal density changes by a factor that itself changes by a constant one, so going outward from the point
@@ -124,12 +130,12 @@ export function densitiesThrough(mixture: Mixture, variance: number, { first, st
     // towards the peak (less than half a step away, or there are no points on that side) the first factor grows by what it falls elsewhere
     const slope = expMinus(step * step * half), bend = slope * slope
     const lean = expMinus(2 * Math.abs(gap) * step * half), up = gap < 0 ? slope / lean : slope * lean, down = gap < 0 ? slope * lean : slope / lean
-    for (let k = peak + 1, density = top, factor = up; k < count; k++) {
+    for (let k = peak + 1, density = top, factor = up; k < count && density > NOTHING; k++) {
       density *= factor
       out[at + k]! += density
       factor *= bend
     }
-    for (let k = peak - 1, density = top, factor = down; k >= 0; k--) {
+    for (let k = peak - 1, density = top, factor = down; k >= 0 && density > NOTHING; k--) {
       density *= factor
       out[at + k]! += density
       factor *= bend

@@ -29,8 +29,9 @@ export interface Emission {
   readonly leak: Float64Array | null
   readonly leakRow: Int32Array
   readonly looks: Looks | null
-  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]). */
+  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]), and without any tendency in `base`. */
   readonly weight: Float64Array
+  readonly base: Float64Array
   readonly prior: Float64Array
   /** 1 for states worth summing. */
   readonly live: Uint8Array
