@@ -3,9 +3,9 @@ import { COMMON_PRACTICE, FROM_MEMORY, entry } from './entry.ts'
 
 /** How loud a leak is at its listening point, and how ears go wrong. Areas in mm2 of effective leak at 80 psi. */
 export const listening = {
-  steps: entry([0.16, 0.5, 1.5], COMMON_PRACTICE, 'Leak (mm2) at which it becomes faint, clear and loud for half of all ears.'),
+  steps: entry([0.16, 0.35, 0.6], 'common practice, no source; that a restrictor passes no more than .8 mm2: isentropic flow', 'Flow of a leak, as the area (mm2) that passes it under the whole 80 psi, at which it becomes faint, clear and loud for half of all ears.'),
   keener: entry({ coolant: 2.5, outside: 1.5, neighbour: 1.3 } as Readonly<Partial<Record<Place, number>>>, COMMON_PRACTICE, 'A leak counts this many times at a place where it is seen as bubbles (coolant), as soap froth (outside), or heard at an open plug hole (neighbour).'),
-  blur: entry(0.55, FROM_MEMORY, 'Spread of these steps between people, engines and places (scale of a logistic in the logarithm).'),
+  blur: entry(0.35, FROM_MEMORY, 'Spread of these steps between people, engines and places (scale of a logistic in the logarithm).'),
   elsewhere: entry({ part: 0.02, most: 0.05 }, FROM_MEMORY, 'Part of a leak that seems to be heard at the other places too, up to so many mm2: noise travels, but not far.'),
   seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
   mistaken: entry(0.08, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),

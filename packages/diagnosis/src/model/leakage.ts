@@ -1,5 +1,6 @@
 import { PLACES, type Place } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
+import { flowShare } from '../physics/leakage.ts'
 import type { CylinderEvidence, Evidence, LeakageEvidence } from './evidence.ts'
 import { expMinus } from './exponential.ts'
 import type { Grid } from './grid.ts'
@@ -42,6 +43,14 @@ export function percentOf({ percent }: PercentCurve, areaMm2: number): number {
   return percent[i]! + (percent[i + 1]! - percent[i]!) * (x - i)
 }
 
+/** Nothing held is less than the gauge can show: a hole's hiss is then that of this percentage. */
+const MOST_PERCENT_HEARD = 98
+
+/** Part of each leak's area that is heard where so much of the supply is lost: what flows, not the hole, makes the noise. */
+export function heardPart(percent: number): number {
+  return flowShare(Math.max(0, Math.min(MOST_PERCENT_HEARD, percent)))
+}
+
 /** Leakage readings of a cylinder, ready for the sum over states. */
 export interface LeakSums {
   /** Fills `out` (by healthy leak) with the likelihood of all leakage readings for a state. */
@@ -56,7 +65,7 @@ export function leakSums(
 ): LeakSums | null {
   if (cylinder.leakage.length === 0) return null
   const groups = groupRepeats(cylinder.leakage, knowledge)
-  const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears)))
+  const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears, curve)))
   const offTop = groups.map((g) => offTopChance(g, knowledge, ears))
   const before = new Float64Array(grid.leakCount)
   return {
@@ -107,9 +116,10 @@ function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): num
   const { chance, from, loudMm2 } = knowledge.leakageTest.offTop.value
   if (group.percent === null || group.percent < from || group.readings.length > 1) return 0
   const heard = group.readings[0]!.heard
-  const elsewhere = knowledge.listening.seepage.value + heardElsewhere(loudMm2, knowledge)
+  const loud = loudMm2 * heardPart(group.percent)
+  const elsewhere = knowledge.listening.seepage.value + heardElsewhere(loud, knowledge)
   const through = (port: Place): number => PLACES.reduce((product, place) =>
-    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loudMm2 : elsewhere), 1)
+    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loud : elsewhere), 1)
   return chance / (100 - from) * (through('intake') + through('exhaust')) / 2
 }
 
@@ -142,7 +152,7 @@ function heardElsewhere(areaMm2: number, { listening }: Knowledge): number {
   return Math.max(0, Math.min(most, part * areaMm2))
 }
 
-function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears) {
+function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve) {
   const { seepage, throughOpenValve } = knowledge.listening
   const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
   const levels = PLACES.map((place) => reading.heard[place] ?? -1)
@@ -151,17 +161,20 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
   const other = reading.neighbour
   const openIntake = other !== null && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
   const openExhaust = other !== null && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
+  const shown = group.percent === null ? null : heardPart(group.percent)
+  const usual = knowledge.leakageTest.healthyLeak.value.median
   return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {
     const stopped = group.slack ? row.stopsWithSlackRockers : 0
     const seal = group.wet ? row.sealedByOil : 0
     const total = Math.max(0, row.total - stopped - seal)
+    const flows = shown ?? heardPart(percentOf(curve, total + usual))
     let product = 1
     for (let p = 0; p < levels.length; p++) {
       if (levels[p]! < 0 || p === crankcase) continue
       let area = row.at[p]!
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= ears.chance(levels[p]!, keen[p]! * area + seepage.value + noiseFrom(total - row.at[p]!))
+      product *= ears.chance(levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!)))
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!
@@ -169,8 +182,8 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       for (let l = 0; l < healthyAreas.length; l++) out[at + l]! *= product
       return
     }
-    const own = Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(total - row.at[crankcase]!)
-    const part = group.wet ? HEALTHY_WHEN_WET : 1
+    const own = flows * Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(flows * (total - row.at[crankcase]!))
+    const part = flows * (group.wet ? HEALTHY_WHEN_WET : 1)
     for (let l = 0; l < healthyAreas.length; l++) {
       const chance = ears.chance(heard, own + part * healthyAreas[l]!)
       out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)

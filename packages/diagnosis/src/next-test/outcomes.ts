@@ -1,5 +1,5 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
-import { percentOf } from '../model/leakage.ts'
+import { heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
@@ -29,10 +29,11 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
     const sdLog = Math.hypot(knowledge.leakageTest.sisters.value * healthy, knowledge.leakageTest.areaDispersion.value * left) / total
     const sd = Math.hypot(knowledge.leakageTest.percentNoise.value, slope / 0.0953 * sdLog)
     // chance that a place is heard clearly or louder, alone: the others are not
+    const flows = heardPart(percent)
     let quiet = 1
     for (let p = 0; p < PLACES.length; p++) {
       const own = row.at[p]! * part
-      const area = own + (p === PLACE_INDEX.crankcase ? healthy : 0) + knowledge.listening.seepage.value + Math.min(elsewhere.most, elsewhere.part * (left - own))
+      const area = flows * (own + (p === PLACE_INDEX.crankcase ? healthy : 0)) + knowledge.listening.seepage.value + Math.min(elsewhere.most, elsewhere.part * flows * (left - own))
       heard[p] = ears.chance(2, area) + ears.chance(3, area)
       quiet *= 1 - heard[p]!
     }

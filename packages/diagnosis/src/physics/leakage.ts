@@ -35,6 +35,17 @@ export function leakAreaRatio(supplyPa: number, heldPa: number, airPa: number): 
 }
 
 /**
+ * Flow through a leak under what the reference tester still holds, as part of the flow through it under the whole supply, at sea level: the
+ * restrictor lets no more through however large the leak, and leaks of one cylinder share the flow by their areas.
+ * @param percent lost at the reference tester
+ * @example flowShare(0) // 1
+ */
+export function flowShare(percent: number): number {
+  const flowAt = (heldPa: number): number => (heldPa + STANDARD_AIR_PA) * flowFunction(STANDARD_AIR_PA / (heldPa + STANDARD_AIR_PA))
+  return flowAt(REFERENCE_SUPPLY_PA * (1 - percent / 100)) / flowAt(REFERENCE_SUPPLY_PA)
+}
+
+/**
  * Gauge pressure a tester holds behind its restrictor against a leak (the inverse of `leakAreaRatio`).
  * @returns the supply for no leak, towards 0 as the leak grows; exact to a part in 1e14 by bisection
  */
