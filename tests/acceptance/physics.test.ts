@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { standardDensity, standardPressurePa, standardTemperatureK } from '../../packages/diagnosis/src/physics/atmosphere.ts'
+import { STANDARD_AIR_PA, standardDensity, standardPressurePa, standardTemperatureK } from '../../packages/diagnosis/src/physics/atmosphere.ts'
 import { polytropicPressurePa, pressureLeft } from '../../packages/diagnosis/src/physics/cranking.ts'
 import { expectedLevel } from '../../packages/diagnosis/src/physics/expected.ts'
 import { displacementCm3, dynamicRatio, volumeRatio } from '../../packages/diagnosis/src/physics/geometry.ts'
 import {
-  heldPressurePa, holeAreaMm2, leakAreaRatio, percentAtReference, prescribedRestrictorMm, REFERENCE_SUPPLY_PA,
+  flowShare, heldPressurePa, holeAreaMm2, leakAreaRatio, percentAtReference, prescribedRestrictorMm, REFERENCE_SUPPLY_PA,
 } from '../../packages/diagnosis/src/physics/leakage.ts'
 import { areaRatioAtMach, criticalRatio, flowFunction, massFlow, pressureRatioAtMach } from '../../packages/diagnosis/src/physics/nozzle.ts'
 import { PSI } from '../../packages/diagnosis/src/units/pressure.ts'
@@ -82,6 +82,10 @@ describe('differential leakage tester (computed; tester of FAA AC 43.13-1B par. 
       digits(leakAreaRatio(REFERENCE_SUPPLY_PA, held * PSI, 79495.2), high, 1e-6)
     })
   it('60 of 80 psi behind .040 in is a leak of .858 mm2', () => digits(1.058556 * holeAreaMm2(1.016), 0.858, 0.001))
+  it('no leak lets more through than the restrictor: leak over restrictor times the part that flows is 1 while both are choked', () => {
+    for (const lost of [60, 75, 80]) digits(leakAreaRatio(REFERENCE_SUPPLY_PA, REFERENCE_SUPPLY_PA * (1 - lost / 100), STANDARD_AIR_PA) * flowShare(lost), 1, 1e-9)
+    expect(flowShare(0)).toBe(1)
+  })
   it('finds the held pressure again from the leak', () => {
     for (const held of [0.5, 5, 30, 60, 76, 79.9]) {
       expect(heldPressurePa(leakAreaRatio(REFERENCE_SUPPLY_PA, held * PSI, 95000), REFERENCE_SUPPLY_PA, 95000) / PSI).toBeCloseTo(held, 8)

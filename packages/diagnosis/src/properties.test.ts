@@ -131,7 +131,9 @@ describe('what a mechanic would expect', () => {
     const back = quick(four([152, 110, 155, 153], [wet(2, 155), wet(1, 170)])).cylinders[1]!
     const stays = quick(four([152, 110, 155, 153], [wet(2, 122), wet(1, 170)])).cylinders[1]!
     const rings = (c: typeof back): number => c.faults.filter((f) => ['ring-wear', 'ring-broken-or-stuck', 'fuel-wash'].includes(f.fault)).reduce((s, f) => s + f.probability, 0)
-    expect(rings(back)).toBeGreaterThan(0.8)
+    // the same rise comes of an adaptor that leaked at the dry reading alone: among faults it is rings
+    expect(back.sound).toBeLessThan(0.3)
+    expect(rings(back) / (1 - back.sound)).toBeGreaterThan(0.85)
     expect(rings(stays)).toBeLessThan(0.2)
   })
 

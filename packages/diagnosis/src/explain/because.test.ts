@@ -27,6 +27,14 @@ describe('the reasons given', () => {
     for (const row of traced) expect(rows.filter((other) => other.kind === 'reading' && about(other) === about(row) && other.readings.includes(4))).toHaveLength(1)
   })
 
+  it('let first strokes stand with the reading they were noted with', () => {
+    const strokes = four.readings.map((r) => (r.test === 'compression' ? { ...r, firstStroke: psi(r.pressure.value * 0.6) } : r))
+    for (const row of evaluate({ ...four, readings: strokes }).because.filter((r) => r.kind === 'reading')) {
+      expect(new Set(row.readings).size).toBe(row.readings.length)
+      expect(evaluate({ ...four, readings: strokes }).because.filter((other) => other.kind === 'reading' && about(other) === about(row) && other.readings.some((r) => row.readings.includes(r)))).toHaveLength(1)
+    }
+  })
+
   it('start from what is believed of this engine before any reading', () => {
     const before = evaluate({ ...four, readings: [] })
     const row = rows.find((r) => r.kind === 'prior' && r.cylinder === 3)!

@@ -63,7 +63,9 @@ function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean 
   const mine = <T extends { readonly reading: number }>(list: readonly T[]): readonly T[] => list.filter((r) => !shared.has(r.reading))
   const groups: number[][] = [...shared].map((reading) => [reading])
   evidence.cylinders.forEach((c, i) => {
-    const sights = mine(c.sights)
+    // first strokes were noted with the dry reading and stand with it
+    const dry = new Set(c.dry.map((r) => r.reading))
+    const sights = mine(c.sights).filter((s) => !dry.has(s.reading))
     if (!close(i)) {
       groups.push([...c.dry, ...c.wet, ...c.leakage, ...sights].map((r) => r.reading).sort((a, b) => a - b))
       return

@@ -31,6 +31,12 @@ export const wornEvenly = {
   plugOil: entry(0.3, FROM_MEMORY, 'Chance of an oily plug in any cylinder of an evenly worn engine.'),
 } as const
 
+/** Timing off on one bank of two: its cylinders alone are low, all by as much. */
+export const oneBank = {
+  part: entry(0.4, FROM_MEMORY, 'Of engines of two banks whose valve timing is off, those in which it is off on one bank alone: each has its own marks to miss.'),
+  loss: entry({ median: 0.16, spread: 0.6, least: 0.045 }, ROUGH_CALCULATION, 'What that bank loses against the other (logarithm of pressure; intake closing 15 degrees late costs 8 percent, 30 degrees 19); banks closer than the least are taken as alike.'),
+} as const
+
 /** Another gauge on one cylinder: chance that it reads noticeably otherwise. */
 export const otherGauge = {
   differs: entry(0.95, FROM_MEMORY, 'Where the first gauge, its hose or adaptor is wrong by enough to matter.'),

@@ -1,4 +1,4 @@
-import { causes, levels, otherGauge, wornEvenly } from './causes.ts'
+import { causes, levels, oneBank, otherGauge, wornEvenly } from './causes.ts'
 import { bridge, faults, faultyCylinder, pairs, tendencies, withCylinders } from './faults.ts'
 import { fingerprint } from './hash.ts'
 import { past, pastLimits } from './history.ts'
@@ -10,10 +10,10 @@ import { growth, operations } from './operations.ts'
 import { cylinderSigns, engineSigns, groups, vacuum } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
-export const KNOWLEDGE_VERSION = '8'
+export const KNOWLEDGE_VERSION = '9'
 
 const tables = {
-  faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, otherGauge, levels, noise, leakageTest, oil, listening,
+  faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, levels, noise, leakageTest, oil, listening,
   plugs, ignition, borescope, valveTrain, cylinderSigns, engineSigns, groups, vacuum, past, pastLimits, minutes, stopping,
   operations, growth,
 }

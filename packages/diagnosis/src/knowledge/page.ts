@@ -10,6 +10,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['tendencies', 'Faults that come to several cylinders', ''],
   ['causes', 'Causes common to all cylinders', 'Shift and spread of the logarithm of the common level.'],
   ['wornEvenly', 'Even wear', ''],
+  ['oneBank', 'Valve timing off on one bank', ''],
   ['otherGauge', 'Another gauge', ''],
   ['levels', 'What a sound engine should read', 'Used where geometry is unknown, and widened where it is known.'],
   ['noise', 'How gauge readings scatter', ''],

@@ -1,7 +1,7 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CompressionEvidence, CylinderEvidence, Evidence } from './evidence.ts'
 import { expMinus } from './exponential.ts'
-import type { EngineClass, GaugeEvidence, Grid } from './grid.ts'
+import { bankLoss, type EngineClass, type GaugeEvidence, type Grid } from './grid.ts'
 import { combineReadings, densitiesThrough } from './mixture.ts'
 import type { StateSpace } from './states.ts'
 
@@ -41,18 +41,18 @@ function upper(readings: readonly { logPa: number; variance: number }[]): { logP
   }
 }
 
-/** Likelihood of the dry readings for each (loss row, level): index row * levels + level. */
-export function dryTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
+/** Likelihood of a cylinder's dry readings for each (loss row, level): index row * levels + level. */
+export function dryTable(cylinder: number, gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
   const { dry } = gauge
   if (dry === null) return null
   const rows = states.lossRows.length, levels = grid.ladderFrom[grid.families.length]!
   const table = new Float64Array(rows * levels)
   for (let f = 0; f < grid.families.length; f++) {
     if (grid.ladders[f]!.count === 0) continue
-    const { sisterVariance } = grid.classes[grid.families[f]![0]!]!
+    const kind = grid.classes[grid.families[f]![0]!]!, lower = bankLoss(kind, cylinder)
     for (let r = 0; r < rows; r++) {
       const { mean, sd } = states.lossRows[r]!
-      densitiesThrough(dry, sisterVariance + sd * sd, grid.ladders[f]!, mean, table, r * levels + grid.ladderFrom[f]!)
+      densitiesThrough(dry, kind.sisterVariance + sd * sd, grid.ladders[f]!, mean + lower, table, r * levels + grid.ladderFrom[f]!)
     }
   }
   return table

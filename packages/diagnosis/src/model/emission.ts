@@ -57,7 +57,7 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   const { states, grid, knowledge } = space
   // whether there is a wet reading says how a dry one may be wrong
   const sameDry = before?.cylinder.dry === cylinder.dry && (before.cylinder.wet.length > 0) === (cylinder.wet.length > 0)
-  const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(gauge, grid, states)
+  const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(index, gauge, grid, states)
   const wet = before !== undefined && sameDry && before.cylinder.wet === cylinder.wet ? before.likelihood.wet : wetTable(gauge, grid, states, knowledge)
   const looks = before?.cylinder.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
   const { base, prior } = before?.likelihood ?? ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)

@@ -4,6 +4,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densitiesThrough, type Ladder, type Mixture } from './mixture.ts'
 import type { Evidence, OilRise } from './evidence.ts'
 import { healthyLeaks } from './healthy-leak.ts'
+import { lowBanks, type LowBank } from './one-bank.ts'
 import { faultChance } from './past.ts'
 import type { StateSpace } from './states.ts'
 
@@ -20,6 +21,13 @@ export interface EngineClass {
   readonly sisterVariance: number
   readonly sealed: number
   readonly sealedVariance: number
+  /** The bank whose valve timing alone is off; null in all other engines. */
+  readonly lowBank: LowBank | null
+}
+
+/** What a cylinder of this class reads below the common level, its own state apart. */
+export function bankLoss({ lowBank }: EngineClass, cylinder: number): number {
+  return lowBank !== null && lowBank.cylinders.has(cylinder) ? lowBank.loss : 0
 }
 
 /**
@@ -62,13 +70,16 @@ export interface GaugeEvidence {
 /** Columns this many nats below the best cannot come back into play. */
 const KEEP_NATS = 8.5
 
+/** Classes that the dry and leakage readings together, summed roughly, put this far below the best are left out whole. */
+const KEEP_CLASS_NATS = 9
+
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
-  const classes = engineClasses(evidence, states, knowledge)
+  const classes = engineClasses(evidence, gauge, states, knowledge)
   const causes = causePriors(evidence, knowledge)
-  const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
-  const rises = layRises(gauge, classes, refine)
   const leak = healthyLeaks(evidence, states, knowledge, classes, refine)
+  const columns = layColumns(evidence, gauge, states, knowledge, classes, leak.scores, causes, refine)
+  const rises = layRises(gauge, classes, refine)
   const count = columns.level.length
   const offset = new Int32Array(count)
   let cells = 0
@@ -143,10 +154,11 @@ function laddersOf(families: readonly (readonly number[])[], columnFrom: Int32Ar
 }
 
 function classShare(cause: Cause, kind: EngineClass): number {
+  if (kind.lowBank !== null) return cause === 'valve-timing' ? kind.share : 0
   return (kind.commonLoss > 0) === (cause === 'worn-evenly') ? kind.share : 0
 }
 
-function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowledge): EngineClass[] {
+function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge): EngineClass[] {
   const sister = knowledge.noise.sisters.value
   const worn = knowledge.wornEvenly
   // what sisters leak differently they also read differently
@@ -155,7 +167,7 @@ function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowle
   const varianceOf = (loss: number, sisters: number): number => sister ** 2 + Math.min(0.15, sisters * loss) ** 2
   const plain = {
     commonLoss: 0, sisterVariance: varianceOf(healthyLoss, knowledge.leakageTest.sisters.value), sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
-    leakSisters: knowledge.leakageTest.sisters.value,
+    leakSisters: knowledge.leakageTest.sisters.value, lowBank: null,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
   const prone = evidence.cylinders.length < 2 ? [] : FAULTS.flatMap((fault, f) => {
@@ -165,9 +177,11 @@ function engineClasses(evidence: Evidence, states: StateSpace, knowledge: Knowle
     return [{ ...plain, tendency: f + 1, each: entry.value.each, share: entry.value.chance * factor }]
   })
   const share = prone.reduce((sum, p) => sum + p.share, 0)
+  const banks = lowBanks(evidence.banks, gauge.map((g) => g.dry), knowledge)
   return [
     { ...plain, share: 1 / (1 + share) },
     ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
+    ...banks.map((lowBank) => ({ ...plain, share: lowBank.share, lowBank })),
     ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
       ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value,
       sealed: healthySeal + evidence.oilWay.rings * worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
@@ -190,8 +204,10 @@ function causePriors(evidence: Evidence, knowledge: Knowledge): CausePrior[] {
 /** Prior density of the common level under a cause, for engines of a class. */
 function levelDensity(cause: CausePrior, kind: EngineClass, evidence: Evidence, knowledge: Knowledge): (m: number) => number {
   const worn = kind.commonLoss > 0
-  const shift = worn ? -kind.commonLoss : cause.shift
-  const spread = worn ? knowledge.noise.lossDispersion.value * kind.commonLoss : cause.spread
+  // the other bank is as it should be
+  const common = kind.lowBank === null ? cause : knowledge.causes.none.value
+  const shift = worn ? -kind.commonLoss : common.shift
+  const spread = worn ? knowledge.noise.lossDispersion.value * kind.commonLoss : common.spread
   const variance = evidence.expected.spread ** 2 + spread ** 2
   const centre = evidence.expected.logPa + shift, half = 0.5 / variance, scale = 1 / Math.sqrt(2 * Math.PI * variance)
   return (m) => Math.exp(-(m - centre) * (m - centre) * half) * scale
@@ -201,9 +217,9 @@ interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; 
 
 function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
-  classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
+  classes: readonly EngineClass[], leakScores: Float64Array, causes: readonly CausePrior[], refine: number,
 ): Columns {
-  const read = gauge.filter((g) => g.dry !== null).map((g) => g.dry!)
+  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder }]))
   if (read.length === 0) {
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
     return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
@@ -212,7 +228,7 @@ function layColumns(
   const steps = classes.map((kind) => LEVEL_STEP * Math.hypot(Math.sqrt(kind.sisterVariance), repeatability.value) / Math.sqrt(read.length) / refine)
   const deepest = Math.max(0, ...classes.map((kind) => kind.commonLoss))
   const widest = Math.max(...causes.map((c) => Math.hypot(c.spread, evidence.expected.spread)))
-  const highest = Math.max(...read.map((mixture) => mixture[1]!))
+  const highest = Math.max(...read.map(({ dry }) => dry[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
   const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states, faultChance(evidence.cylinders.length, knowledge))
@@ -224,8 +240,10 @@ function layColumns(
     return row.map((r, i) => r + Math.log(densities.reduce((sum, { share, at }) => sum + share * at(from + i * COARSE), 1e-300)))
   })
   const kept: { c: number; first: number; last: number }[] = []
-  const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
+  const most = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))
+  const best = Math.max(...most), bestOfAll = Math.max(...most.map((m, c) => m + leakScores[c]!))
   scores.forEach((score, c) => {
+    if (most[c]! + leakScores[c]! < bestOfAll - KEEP_CLASS_NATS) return
     const first = score.findIndex((s) => s > best - KEEP_NATS)
     if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > best - KEEP_NATS) })
   })
@@ -247,14 +265,14 @@ const LEVEL_STEP = 1.7
 const COARSE = 0.025
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly Mixture[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
+function roughScores(read: readonly { readonly dry: Mixture; readonly cylinder: number }[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
   const shapes = lossShapes(states)
   const { count } = levels
   const scores = classes.map(() => new Float64Array(count))
   const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
   const byOwn = shapes.byOwn.map(() => new Float64Array(count))
   const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
-  for (const mixture of read) {
+  for (const { dry: mixture, cylinder } of read) {
     for (const own of asked) byOwn[own]!.fill(0)
     for (let r = 0; r < shapes.loss.length; r++) {
       const into = r === shapes.soundRow ? sound : density
@@ -264,9 +282,11 @@ function roughScores(read: readonly Mixture[], levels: Ladder, classes: readonly
         if (w !== 0) for (let at = 0; at < count; at++) byOwn[own]![at]! += w * into[at]!
       }
     }
-    classes.forEach(({ tendency, each, commonLoss, sisterVariance }, c) => {
-      if (commonLoss > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, 0, worn, 0)
-      const own = commonLoss > 0 ? worn : sound
+    classes.forEach((kind, c) => {
+      const { tendency, each, commonLoss, sisterVariance } = kind
+      const lower = bankLoss(kind, cylinder)
+      if (commonLoss > 0 || lower > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, lower, worn, 0)
+      const own = commonLoss > 0 || lower > 0 ? worn : sound
       const prone = byOwn[tendency]!
       for (let at = 0; at < count; at++) {
         const base = (1 - faulty) * own[at]! + faulty * byOwn[0]![at]!
