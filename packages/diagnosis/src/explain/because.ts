@@ -4,7 +4,7 @@ import { infer, type Inference } from '../model/posterior.ts'
 import { decibans } from './decibans.ts'
 import { sayPrior, sayReading, sayTogether } from './sentences.ts'
 import { aboutOf, leadingTargets, probabilityOf, type Target } from './targets.ts'
-import type { Ask, WhatIf } from './what-if.ts'
+import type { WhatIf } from './what-if.ts'
 
 /** Rows that say less than this are left out (half a deciban is a factor of 1.12). */
 const LEAST_DECIBANS = 0.5
@@ -18,21 +18,16 @@ export function because(given: Case, inference: Inference, { without }: WhatIf):
   if (targets.length === 0) return []
   const all = new Set(readingGroups(inference.evidence).flat())
   const before = infer(unread(inference.evidence), inference.space.knowledge)
-  const asked = new Map<string, Ask>()
-  const less = (group: readonly number[]): Ask => {
-    const key = group.join()
-    let ask = asked.get(key)
-    if (ask === undefined) asked.set(key, (ask = without(new Set(group))))
-    return ask
-  }
-  return targets.flatMap((target) => {
+  const groups = targets.map((target) => readingGroups(inference.evidence, closeTo(target)))
+  const less = withoutEach(groups, targets, without)
+  return targets.flatMap((target, t) => {
     const about = aboutOf(target)
     const now = decibans(probabilityOf(inference, target))
     const prior = decibans(probabilityOf(before, target))
     const rows: Because[] = [{ kind: 'prior', readings: [], ...about, decibans: prior, says: sayPrior(about) }]
     let sum = prior
-    for (const group of readingGroups(inference.evidence, closeTo(target))) {
-      const value = clamp(now - decibans(less(group)(target)))
+    for (const group of groups[t]!) {
+      const value = clamp(now - less[t]!.get(group.join())!)
       if (Math.abs(value) < LEAST_DECIBANS) continue
       sum += value
       rows.push({ kind: 'reading', readings: group, ...about, decibans: value, says: sayReading(given, group, value, about) })
@@ -41,6 +36,19 @@ export function because(given: Case, inference: Inference, { without }: WhatIf):
     if (all.size > 1 && Math.abs(rest) >= LEAST_DECIBANS) rows.push({ kind: 'together', readings: [...all].sort((a, b) => a - b), ...about, decibans: rest, says: sayTogether(rest) })
     return [rows[0]!, ...rows.slice(1).sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans))]
   })
+}
+
+/** Decibans of each target without each of its groups of readings, one engine with a group left out after the other: each is large. */
+function withoutEach(groups: readonly (readonly number[][])[], targets: readonly Target[], without: WhatIf['without']): Map<string, number>[] {
+  const less = targets.map(() => new Map<string, number>())
+  const distinct = new Map(groups.flat().map((group) => [group.join(), group]))
+  for (const [key, group] of distinct) {
+    const ask = without(new Set(group))
+    targets.forEach((target, t) => {
+      if (groups[t]!.some((own) => own.join() === key)) less[t]!.set(key, decibans(ask(target)))
+    })
+  }
+  return less
 }
 
 /** The same engine before anything was read: its prior, on a grid of its own. */

@@ -3,6 +3,7 @@ import { likelihoodOf, summed } from '../model/emission.ts'
 import type { CylinderEvidence } from '../model/evidence.ts'
 import { weighFlags } from '../model/flags.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
+import { Room, type Take } from '../model/room.ts'
 import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import type { Likelihood } from '../model/workspace.ts'
 import type { Target } from './targets.ts'
@@ -12,7 +13,7 @@ export type Ask = (target: Target) => number
 
 /** Asks of one inference what changed worlds would say; what they share is worked out once. */
 export interface WhatIf {
-  /** The same engine with some of its readings not taken. The grid stays, so that only the readings make the difference. */
+  /** The same engine with some of its readings not taken, to be asked before the next is made. The grid stays, so that only the readings make the difference. */
   without(readings: ReadonlySet<number>): Ask
   /** Probabilities of the own states of a cylinder (0 sound, then faults), had it been read otherwise. */
   ownWith(cylinder: number, evidence: CylinderEvidence): Float64Array
@@ -22,7 +23,8 @@ export interface WhatIf {
 export function whatIf(inference: Inference): WhatIf {
   const { evidence, space, emissions, sums, flags } = inference
   const surroundings = new Map<number, Float64Array[]>()
-  const rooms: Float64Array[][] = []
+  // one engine after the other: the arrays of the last one serve the next
+  const rooms: Float64Array[][] = [], room = new Room()
   /** All but a cylinder's own readings: does not change with them. */
   const around = (i: number): Float64Array[] => {
     let found = surroundings.get(i)
@@ -36,6 +38,7 @@ export function whatIf(inference: Inference): WhatIf {
   return {
     ownWith,
     without(readings) {
+      room.takeBack()
       const engine = keep(evidence.engine, readings)
       const changed = new Map<number, CylinderEvidence>()
       evidence.cylinders.forEach((before, i) => {
@@ -46,9 +49,8 @@ export function whatIf(inference: Inference): WhatIf {
       const changedWorld = () => {
         if (world !== undefined) return world
         const weighed = engine === evidence.engine ? flags : weighFlags(engine, space.knowledge, evidence.engine)
-        // one engine after the other: the arrays of the last one's cylinders serve the next
-        const replaced = new Map([...changed].map(([i, after], k) => [i, sumsOf(inference, i, after, tablesOf, (rooms[k] ??= []))] as const))
-        const sumsThen = resum(sums, replaced, weighed, space)
+        const replaced = new Map([...changed].map(([i, after], k) => [i, sumsOf(inference, i, after, tablesOf, (rooms[k] ??= []), room.take)] as const))
+        const sumsThen = resum(sums, replaced, weighed, space, room.take)
         return (world = { sums: sumsThen, causes: causesOf(sumsThen, weighed, space) })
       }
       const owns = new Map<number, Float64Array>()
@@ -56,7 +58,7 @@ export function whatIf(inference: Inference): WhatIf {
         const after = changed.get(i)
         if (after !== undefined && changed.size === 1 && engine === evidence.engine) return ownWith(i, after)
         const then = changedWorld().sums
-        return ownProbabilities(after === undefined ? emissions[i]! : tablesOf(i, after), aroundOf(then, i, space), then, space)
+        return ownProbabilities(after === undefined ? emissions[i]! : tablesOf(i, after), aroundOf(then, i, space, room.take), then, space)
       }
       return (target) => {
         if (target.kind === 'cause') return changedWorld().causes[target.cause]!
@@ -69,13 +71,13 @@ export function whatIf(inference: Inference): WhatIf {
   }
 }
 
-/** Sums of a changed cylinder over its own states, to be asked for before `room` is used again. */
-function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood, room: Float64Array[]) {
+/** Sums of a changed cylinder over its own states, to be asked for before `room`, and what `take` gives, is used again. */
+function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood, room: Float64Array[], take: Take) {
   if (after.dry.length + after.wet.length + after.leakage.length + after.sights.length === 0) {
-    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space)
+    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space, take)
   }
   const emission = summed(tablesOf(i, after), space, room)
-  return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space)
+  return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space, take)
 }
 
 function keep<T extends { readonly reading: number }>(list: readonly T[], left: ReadonlySet<number>): readonly T[] {

@@ -1,3 +1,5 @@
+import { fresh, type Take } from './room.ts'
+
 /** Sums of a chain of cylinders under one gasket, for each cell of the grid. */
 export interface ChainSums {
   /** The sum over all states of all cylinders and bridges of this gasket. */
@@ -13,35 +15,30 @@ export interface ChainSums {
  * may feel ([level * cells + cell]); between neighbours stands a bridge of level b with chance `bridgePrior[b]`, b = 0 none; a
  * cylinder with bridges on both sides feels the greater. Levels are summed by running sums, so work grows with their number, not its square.
  */
-export function sumChain(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number): ChainSums {
+export function sumChain(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number, take: Take = fresh): ChainSums {
   const n = emissions.length
   const levels = bridgePrior.length
-  const forward: Float64Array[] = [new Float64Array(levels * cells)]
+  const forward: Float64Array[] = [take(levels * cells)]
   forward[0]!.fill(1, 0, cells)
   for (let j = 1; j < n; j++) {
-    const into = through(forward[j - 1]!, emissions[j - 1]!, levels, cells, j === 1)
+    const into = through(forward[j - 1]!, emissions[j - 1]!, null, levels, cells, j === 1, take)
     for (let b = 0; b < levels; b++) for (let k = b * cells; k < (b + 1) * cells; k++) into[k]! *= bridgePrior[b]!
     forward.push(into)
   }
   const backward: Float64Array[] = new Array(n)
-  backward[n - 1] = new Float64Array(levels * cells)
+  backward[n - 1] = take(levels * cells)
   backward[n - 1]!.fill(1, 0, cells)
-  for (let j = n - 2; j >= 0; j--) {
-    const last = j === n - 2
-    const after = last ? backward[j + 1]! : backward[j + 1]!.slice()
-    if (!last) for (let b = 0; b < levels; b++) for (let k = b * cells; k < (b + 1) * cells; k++) after[k]! *= bridgePrior[b]!
-    backward[j] = through(after, emissions[j + 1]!, levels, cells, last)
-  }
-  const total = new Float64Array(cells)
-  const around = cavity(forward[n - 1]!, backward[n - 1]!, bridgePrior, cells, n === 1, true)
-  const last = emissions[n - 1]!
-  for (let b = 0; b < levels; b++) for (let k = 0; k < cells; k++) total[k]! += around[b * cells + k]! * last[b * cells + k]!
+  for (let j = n - 2; j >= 0; j--) backward[j] = through(backward[j + 1]!, emissions[j + 1]!, bridgePrior, levels, cells, j === n - 2, take)
+  // nothing is behind the last: what is before it, times its own
+  const total = take(cells)
+  const before = forward[n - 1]!, last = emissions[n - 1]!
+  for (let at = 0, k = 0; at < before.length; at++, k = k + 1 === cells ? 0 : k + 1) total[k]! += before[at]! * last[at]!
   return { total, forward, backward }
 }
 
-/** out[b] = sum over a of into[a] own[max(a, b)]; `only`: only a = 0 can be. */
-function through(into: Float64Array, own: Float64Array, levels: number, cells: number, only: boolean): Float64Array {
-  const out = new Float64Array(levels * cells)
+/** out[b] = sum over a of into[a] chance[a] own[max(a, b)], a null chance being one; `only`: only a = 0 can be, and its chance is in. */
+function through(into: Float64Array, own: Float64Array, chance: Float64Array | null, levels: number, cells: number, only: boolean, take: Take): Float64Array {
+  const out = take(levels * cells)
   if (only) {
     for (let b = 0; b < levels; b++) for (let k = 0; k < cells; k++) out[b * cells + k] = into[k]! * own[b * cells + k]!
     return out
@@ -50,25 +47,22 @@ function through(into: Float64Array, own: Float64Array, levels: number, cells: n
     let above = 0
     for (let a = levels - 1; a >= 0; a--) {
       out[a * cells + k] = above
-      above += into[a * cells + k]! * own[a * cells + k]!
+      above += (chance === null ? 1 : chance[a]!) * into[a * cells + k]! * own[a * cells + k]!
     }
     let upTo = 0
     for (let b = 0; b < levels; b++) {
-      upTo += into[b * cells + k]!
+      upTo += (chance === null ? 1 : chance[b]!) * into[b * cells + k]!
       out[b * cells + k]! += upTo * own[b * cells + k]!
     }
   }
   return out
 }
 
-/** All but cylinder j's own readings, by the bridge level it feels. */
-export function around(sums: ChainSums, j: number, bridgePrior: Float64Array, cells: number): Float64Array {
-  return cavity(sums.forward[j]!, sums.backward[j]!, bridgePrior.subarray(0, sums.forward[j]!.length / cells), cells, j === 0, j === sums.forward.length - 1)
-}
-
-function cavity(forward: Float64Array, backward: Float64Array, bridgePrior: Float64Array, cells: number, first: boolean, last: boolean): Float64Array {
-  const levels = bridgePrior.length
-  const out = new Float64Array(levels * cells)
+/** All but cylinder j's own readings, by the bridge level it feels: written to `out`, as many levels as the sums have. */
+export function around({ forward: ahead, backward: behind }: ChainSums, j: number, bridgePrior: Float64Array, cells: number, out: Float64Array): void {
+  const forward = ahead[j]!, backward = behind[j]!
+  const first = j === 0, last = j === ahead.length - 1
+  const levels = forward.length / cells
   for (let k = 0; k < cells; k++) {
     let left = 0, right = 0
     for (let b = 0; b < levels; b++) {
@@ -79,7 +73,6 @@ function cavity(forward: Float64Array, backward: Float64Array, bridgePrior: Floa
       right += g
     }
   }
-  return out
 }
 
 /** The part of the total with a bridge between cylinders j and j+1. */

@@ -10,14 +10,15 @@ import { tabulateEars, type Ears } from './listening.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums, type Healthy } from './sums.ts'
-import type { Emission, Workspace } from './workspace.ts'
+import type { Emission, Likelihood, Workspace } from './workspace.ts'
 
 /** A finished inference: everything later rooms need to ask "what if". */
 export interface Inference {
   readonly evidence: Evidence
   readonly space: Workspace
   readonly gauge: readonly GaugeEvidence[]
-  readonly emissions: readonly Emission[]
+  /** What was read of each cylinder; the sums over its own states are in `sums`. */
+  readonly emissions: readonly (Likelihood & Pick<Emission, 'scale'>)[]
   readonly flags: Flags
   readonly sums: EngineSums
   readonly causes: Float64Array
@@ -70,7 +71,9 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const worn = emissions.map(() => new Float64Array(states.count))
   const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, aroundOf(sums, i, space), sums.kept, space, worn[i]!), worn[i]!))
   const own = stateProbabilities.map((p) => byOwn(p, states))
-  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
+  // the largest arrays of all, and nobody asks for them again
+  const likelihoods = emissions.map(({ blocks: _, ...kept }) => kept)
+  return { evidence, space, gauge, emissions: likelihoods, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
 }
 
 /** Weights as probabilities; what inclusion and exclusion left below zero is none. */

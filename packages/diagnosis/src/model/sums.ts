@@ -1,6 +1,7 @@
 import { CAUSES } from '../knowledge/causes.ts'
 import { around, bridged, sumChain, type ChainSums } from './chain.ts'
 import type { Flags } from './flags.ts'
+import { fresh, type Take } from './room.ts'
 import { OWN_COUNT } from './states.ts'
 import type { Emission, KeptCells, Workspace } from './workspace.ts'
 
@@ -65,9 +66,9 @@ function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells 
 }
 
 /** A cylinder's sums over the kept cells for the states that a subset of forbidden groups allows: [level * cells + cell]. */
-export function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace): Float64Array {
+export function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace, take: Take = fresh): Float64Array {
   const all = states.bridgePrior.length
-  const out = new Float64Array(levels * kept.length)
+  const out = take(levels * kept.length)
   grouping.signatures.forEach((signature, at) => {
     if ((signature & subset) !== 0) return
     for (let b = 0; b < levels; b++) {
@@ -93,8 +94,8 @@ export function sumEngine(gaskets: readonly (readonly number[])[], emissions: re
     const levels = levelsOf(subset, space)
     return emissions.map((emission) => pick(emission, subset, levels, kept.cells, space))
   })
-  const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space)))
-  return putTogether(kept, gaskets, picked, chains, flags, space)
+  const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space, fresh)))
+  return putTogether(kept, gaskets, picked, chains, flags, space, fresh)
 }
 
 /**
@@ -102,43 +103,44 @@ export function sumEngine(gaskets: readonly (readonly number[])[], emissions: re
  * again. The cells stay: what carried nothing with all readings is not looked at with fewer.
  *
  * @param replaced by cylinder: its sums for a subset of forbidden groups, with so many bridge levels
+ * @param take where the arrays come from: they are not needed longer than the answer
  */
-export function resum(sums: EngineSums, replaced: ReadonlyMap<number, (subset: number, levels: number) => Float64Array>, flags: Flags, space: Workspace): EngineSums {
+export function resum(sums: EngineSums, replaced: ReadonlyMap<number, (subset: number, levels: number) => Float64Array>, flags: Flags, space: Workspace, take: Take): EngineSums {
   const { kept, gaskets } = sums
   const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.(flags.subsets[k]!, before.length / kept.cells.length) ?? before))
-  const chains = sums.chains.map((list, k) => list.map((before, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? chainOf(gaskets[g]!, picked[k]!, kept, space) : before)))
-  return putTogether(kept, gaskets, picked, chains, flags, space)
+  const chains = sums.chains.map((list, k) => list.map((before, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? chainOf(gaskets[g]!, picked[k]!, kept, space, take) : before)))
+  return putTogether(kept, gaskets, picked, chains, flags, space, take)
 }
 
-function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace): ChainSums {
+function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace, take: Take): ChainSums {
   const list = gasket.map((i) => picked[i]!)
-  return sumChain(list, states.bridgePrior.subarray(0, list[0]!.length / cells.length), cells.length)
+  return sumChain(list, states.bridgePrior.subarray(0, list[0]!.length / cells.length), cells.length, take)
 }
 
 function putTogether(
-  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, { grid }: Workspace,
+  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, { grid }: Workspace, take: Take,
 ): EngineSums {
   const { cells } = kept
-  const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length)))
+  const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length, take)))
   const base = flags.subsets.map((_, k) => {
-    const out = new Float64Array(cells.length)
+    const out = take(cells.length)
     grid.prior.forEach((prior, e) => {
       const w = flags.weights[e]![k]!
       for (let at = 0; at < out.length; at++) out[at]! += w * prior[cells[at]!]!
     })
     return out
   })
-  const others = chains.map((sums, k) => sums.map((_, g) => (sums.length === 1 ? base[k]! : productOf([base[k]!, ...sums.filter((_s, h) => h !== g).map((s) => s.total)], cells.length))))
-  const weights = products.map((product, k) => productOf([base[k]!, product], cells.length))
+  const others = chains.map((sums, k) => sums.map((_, g) => (sums.length === 1 ? base[k]! : productOf([base[k]!, ...sums.filter((_s, h) => h !== g).map((s) => s.total)], cells.length, take))))
+  const weights = products.map((product, k) => productOf([base[k]!, product], cells.length, take))
   let total = 0
   for (const array of weights) for (let at = 0; at < array.length; at++) total += array[at]!
   return { kept, gaskets, picked, chains, others, products, weights, total }
 }
 
 /** The sums of a cylinder of which nothing was read, for the states that a subset allows: they change with the class of engine alone. */
-export function unreadSums(prior: Float64Array, subset: number, levels: number, kept: KeptCells, { grid, grouping, states }: Workspace): Float64Array {
+export function unreadSums(prior: Float64Array, subset: number, levels: number, kept: KeptCells, { grid, grouping, states }: Workspace, take: Take): Float64Array {
   const count = kept.cells.length
-  const out = new Float64Array(levels * count)
+  const out = take(levels * count)
   const byClass = new Float64Array(levels * grid.classes.length)
   for (const group of grouping.unread) {
     if ((grouping.signatures[group.signature]! & subset) !== 0 || group.bridgeLevel >= levels) continue
@@ -153,13 +155,15 @@ export function unreadSums(prior: Float64Array, subset: number, levels: number, 
 }
 
 /** For cylinder i and each signature of its own states: all but its own readings, [bridge level * kept cells + cell], for the levels that occur with it. */
-export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets, states }: Workspace): Float64Array[] {
+export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets, states }: Workspace, take: Take = fresh): Float64Array[] {
   const count = sums.kept.cells.length
   const g = sums.gaskets.findIndex((list) => list.includes(cylinder))
   const j = sums.gaskets[g]!.indexOf(cylinder)
-  const out = grouping.levels.map((levels) => new Float64Array(levels * count))
+  const out = grouping.levels.map((levels) => take(levels * count))
+  const room = take(states.bridgePrior.length * count)
   subsets.forEach((subset, k) => {
-    const cavity = around(sums.chains[k]![g]!, j, states.bridgePrior, count)
+    const chain = sums.chains[k]![g]!, cavity = room.subarray(0, chain.forward[j]!.length)
+    around(chain, j, states.bridgePrior, count, cavity)
     const others = sums.others[k]![g]!
     for (let b = 0; b * count < cavity.length; b++) for (let at = 0; at < count; at++) cavity[b * count + at]! *= others[at]!
     grouping.signatures.forEach((signature, s) => {
@@ -238,8 +242,8 @@ export function commonMeans({ kept, weights, total }: EngineSums, { grid }: Work
   return { level: level / total, healthy: [mean(0, 1), mean(1, 0)] }
 }
 
-function productOf(arrays: readonly Float64Array[], length: number): Float64Array {
-  const out = new Float64Array(length).fill(1)
+function productOf(arrays: readonly Float64Array[], length: number, take: Take): Float64Array {
+  const out = take(length).fill(1)
   for (const array of arrays) for (let i = 0; i < length; i++) out[i]! *= array[i]!
   return out
 }
