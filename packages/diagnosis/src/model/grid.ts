@@ -70,15 +70,12 @@ export interface GaugeEvidence {
 /** Columns this many nats below the best cannot come back into play. */
 const KEEP_NATS = 8.5
 
-/** Classes that the dry and leakage readings together, summed roughly, put this far below the best are left out whole. */
-const KEEP_CLASS_NATS = 9
-
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
   const classes = engineClasses(evidence, gauge, states, knowledge)
   const causes = causePriors(evidence, knowledge)
   const leak = healthyLeaks(evidence, states, knowledge, classes, refine)
-  const columns = layColumns(evidence, gauge, states, knowledge, classes, leak.scores, causes, refine)
+  const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
   const rises = layRises(gauge, classes, refine)
   const count = columns.level.length
   const offset = new Int32Array(count)
@@ -217,7 +214,7 @@ interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; 
 
 function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
-  classes: readonly EngineClass[], leakScores: Float64Array, causes: readonly CausePrior[], refine: number,
+  classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
 ): Columns {
   const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder }]))
   if (read.length === 0) {
@@ -240,10 +237,8 @@ function layColumns(
     return row.map((r, i) => r + Math.log(densities.reduce((sum, { share, at }) => sum + share * at(from + i * COARSE), 1e-300)))
   })
   const kept: { c: number; first: number; last: number }[] = []
-  const most = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))
-  const best = Math.max(...most), bestOfAll = Math.max(...most.map((m, c) => m + leakScores[c]!))
+  const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
   scores.forEach((score, c) => {
-    if (most[c]! + leakScores[c]! < bestOfAll - KEEP_CLASS_NATS) return
     const first = score.findIndex((s) => s > best - KEEP_NATS)
     if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > best - KEEP_NATS) })
   })

@@ -10,14 +10,12 @@ export interface HealthyLeaks {
   readonly weights: readonly Float64Array[]
   readonly from: Int32Array
   readonly to: Int32Array
-  /** Logarithm of what the leakage readings say of each class, cylinders' own states summed out roughly. */
-  readonly scores: Float64Array
 }
 
 /** Areas this many nats below a class's best cannot come back into play. */
 const KEEP_NATS = 9
 /** Step against the width that prior and readings leave to the logarithm: a Gaussian sum this fine is good to 4e-4 of its value. */
-const STEP = 1.5
+const STEP = 1.4
 /** Part of the leakage readings that the search for where the leak can lie expects of faulty cylinders, whatever they lose. */
 const FAULTY = 0.15
 
@@ -27,7 +25,7 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   const base = healthyLeak.value.median * states.girth
   const count = classes.length
   if (evidence.cylinders.every((c) => c.leakage.length === 0)) {
-    return { areas: Float64Array.of(base), weights: classes.map(() => Float64Array.of(1)), from: new Int32Array(count), to: new Int32Array(count).fill(1), scores: new Float64Array(count) }
+    return { areas: Float64Array.of(base), weights: classes.map(() => Float64Array.of(1)), from: new Int32Array(count), to: new Int32Array(count).fill(1) }
   }
   const curve = tabulatePercent(evidence)
   const slopeAt = (area: number): number => (percentOf(curve, area * 1.01) - percentOf(curve, area * 0.99)) / 0.02
@@ -43,15 +41,14 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
     const gap = (percent - percentOf(curve, part * area)) / sd
     return sum + Math.log((1 - FAULTY) * Math.exp(-0.5 * gap * gap) / sd + FAULTY / 100)
   }, 0))
-  const from = new Int32Array(count), to = new Int32Array(count), scores = new Float64Array(count)
+  const from = new Int32Array(count), to = new Int32Array(count)
   const weights = classes.map((_, c) => {
     const prior = Float64Array.from(areas, (a) => -0.5 * (Math.log(a / centers[c]!) / sds[c]!) ** 2)
     const best = prior.reduce((most, p, i) => Math.max(most, p + likelihood[i]!), -Infinity)
     from[c] = prior.findIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS)
     to[c] = prior.findLastIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS) + 1
     const total = prior.reduce((sum, p) => sum + Math.exp(p), 0)
-    scores[c] = best + Math.log(prior.reduce((sum, p, i) => sum + Math.exp(p + likelihood[i]! - best), 0) / total)
     return prior.map((p) => Math.exp(p) / total)
   })
-  return { areas, weights, from, to, scores }
+  return { areas, weights, from, to }
 }
