@@ -15,7 +15,7 @@ export interface HealthyLeaks {
 /** Areas this many nats below a class's best cannot come back into play. */
 const KEEP_NATS = 9
 /** Step against the width that prior and readings leave to the logarithm: a Gaussian sum this fine is good to 4e-4 of its value. */
-const STEP = 1.4
+const STEP = 1.5
 /** Part of the leakage readings that the search for where the leak can lie expects of faulty cylinders, whatever they lose. */
 const FAULTY = 0.15
 

@@ -7,6 +7,7 @@ import { layGrid, type GaugeEvidence } from './grid.ts'
 import { groupStates } from './groups.ts'
 import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
+import { Room } from './room.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums, type Healthy } from './sums.ts'
@@ -69,7 +70,11 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
   const worn = emissions.map(() => new Float64Array(states.count))
-  const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, aroundOf(sums, i, space), sums.kept, space, worn[i]!), worn[i]!))
+  const room = new Room()
+  const stateProbabilities = emissions.map((emission, i) => {
+    room.takeBack()
+    return normed(weighStates(emission, emission.scale, aroundOf(sums, i, space, room.take), sums.kept, space, worn[i]!), worn[i]!)
+  })
   const own = stateProbabilities.map((p) => byOwn(p, states))
   // the largest arrays of all, and nobody asks for them again
   const likelihoods = emissions.map(({ blocks: _, ...kept }) => kept)
