@@ -71,6 +71,8 @@ test('a job that does not come, or is nobody’s here to see, is said so, and as
   const answer = async (route: Route) => route.fulfill({ status, contentType: 'application/problem+json', body: JSON.stringify({ type: 'about:blank', title: 'Broken', status }) })
   await fresh.route(`**/v1/jobs/${scene.job.id}`, answer)
   // nothing of this job is kept on this tablet yet
+  // away from the program, which may still be keeping what it was told when it took over
+  await fresh.goto(`${scene.base}/v1/openapi.json`)
   await fresh.evaluate(() => new Promise((done) => { const wipe = indexedDB.open('evenbore'); wipe.onsuccess = () => { const clear = wipe.result.transaction('kept', 'readwrite').objectStore('kept').clear(); clear.onsuccess = () => { wipe.result.close(); done(undefined) } } }))
   await fresh.goto(`${scene.base}/jobs/${scene.job.id}/test`)
   const alert = fresh.getByRole('alert')
