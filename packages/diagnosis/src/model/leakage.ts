@@ -147,7 +147,7 @@ function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Arr
 }
 
 /** Leak (mm2) that seems to be at places where it is not. */
-function heardElsewhere(areaMm2: number, { listening }: Knowledge): number {
+export function heardElsewhere(areaMm2: number, { listening }: Knowledge): number {
   const { part, most } = listening.elsewhere.value
   return Math.max(0, Math.min(most, part * areaMm2))
 }

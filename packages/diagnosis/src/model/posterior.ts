@@ -11,7 +11,7 @@ import { Room } from './room.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums, type Healthy } from './sums.ts'
-import type { Emission, Likelihood, Workspace } from './workspace.ts'
+import type { Emission, Workspace } from './workspace.ts'
 
 /** A finished inference: everything later rooms need to ask "what if". */
 export interface Inference {
@@ -19,7 +19,7 @@ export interface Inference {
   readonly space: Workspace
   readonly gauge: readonly GaugeEvidence[]
   /** What was read of each cylinder; the sums over its own states are in `sums`. */
-  readonly emissions: readonly (Likelihood & Pick<Emission, 'scale'>)[]
+  readonly emissions: readonly Omit<Emission, 'blocks'>[]
   readonly flags: Flags
   readonly sums: EngineSums
   readonly causes: Float64Array

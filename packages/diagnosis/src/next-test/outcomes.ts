@@ -1,5 +1,5 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
-import { heardPart, percentOf } from '../model/leakage.ts'
+import { heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
@@ -17,7 +17,6 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
   const count = bands * spots
   const memo = new Map<number, Float64Array>()
   const heard = new Float64Array(PLACES.length), spot = new Float64Array(spots)
-  const elsewhere = knowledge.listening.elsewhere.value
   const compute = (rowIndex: number, worn: number): Float64Array => {
     const healthy = inference.healthy[worn]!.area
     const row = states.leaks[rowIndex]!
@@ -33,7 +32,7 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
     let quiet = 1
     for (let p = 0; p < PLACES.length; p++) {
       const own = row.at[p]! * part
-      const area = flows * (own + (p === PLACE_INDEX.crankcase ? healthy : 0)) + knowledge.listening.seepage.value + Math.min(elsewhere.most, elsewhere.part * flows * (left - own))
+      const area = flows * (own + (p === PLACE_INDEX.crankcase ? healthy : 0)) + knowledge.listening.seepage.value + heardElsewhere(flows * (left - own), knowledge)
       heard[p] = ears.chance(2, area) + ears.chance(3, area)
       quiet *= 1 - heard[p]!
     }
