@@ -145,6 +145,24 @@ describe('what a mechanic would expect', () => {
     expect(e.cylinders[1]!.sound).toBeLessThan(0.05)
   })
 
+  it('a cylinder low both dry and wet is not called sound because its leakage is good', () => {
+    const e = quick(four([104, 160, 163, 155], [
+      wet(1, 115), wet(2, 188), wet(3, 186), wet(4, 181),
+      ...[7, 10, 5, 13].map((percent, i) => ({ test: 'leakage' as const, cylinder: i + 1, percent, heard: { intake: 0, exhaust: 0, crankcase: 1, coolant: 0 } })),
+    ]))
+    expect(e.cylinders[0]!.sound).toBeLessThan(0.6)
+  })
+
+  it('two neighbours loud at the exhaust and silent at each other leak at the exhaust, however much they lose', () => {
+    const loud = (cylinder: number, neighbour: number, percent: number) =>
+      ({ test: 'leakage' as const, cylinder, percent, heard: { intake: 0, exhaust: 3, crankcase: 0, coolant: 0, neighbour: 0 } as const, neighbour })
+    const e = quick(four([190, 63, 47, 189], [loud(2, 1, 93), loud(3, 2, 95)]))
+    for (const cylinder of [2, 3]) {
+      expect(leading(e, cylinder)).toBe('exhaust-valve-leak')
+      expect(e.cylinders[cylinder - 1]!.sound).toBeLessThan(0.1)
+    }
+  })
+
   it('slackened rockers that stop the hiss speak for a tight clearance', () => {
     const hiss: Case['readings'] = [{ test: 'leakage', cylinder: 2, percent: 32, heard: { exhaust: 3, intake: 0 } }, { test: 'leakage', cylinder: 2, percent: 7, heard: { exhaust: 0, intake: 0 }, rockersSlack: [2] }]
     expect(leading(quick(four([152, 110, 155, 153], hiss)), 2)).toBe('clearance-tight')
