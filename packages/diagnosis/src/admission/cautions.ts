@@ -42,7 +42,7 @@ function codesFor(step: Step, engine: EngineDescription): CautionCode[] {
       if (diesel) return ['cranking', 'diesel-spray', 'diesel-gauge']
       return step.wet ? ['cranking', 'petrol-mist', 'wet-test-oil'] : ['cranking', 'petrol-mist']
     case 'leakage':
-      return ['compressed-air']
+      return step.wet && !diesel ? ['compressed-air', 'wet-test-oil'] : ['compressed-air']
     case 'power-balance':
       return diesel ? ['running-engine', 'diesel-spray'] : ['running-engine', 'high-tension']
     case 'vacuum':

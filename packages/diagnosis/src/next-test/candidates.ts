@@ -4,7 +4,7 @@ import type { Inference } from '../model/posterior.ts'
 import { doneTests } from './done.ts'
 import { engineWide } from './engine-wide.ts'
 import { bitsOfSign, both, worthOf, type Outcomes, type Question, type Worth } from './information.ts'
-import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes, slackOutcomes } from './look-outcomes.ts'
+import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes } from './look-outcomes.ts'
 import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes } from './outcomes.ts'
 import { questionsOf } from './questions.ts'
 import type { Stakes } from './stakes.ts'
@@ -53,13 +53,14 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   }
   const leakageMinutes = minutes.leakage.value.each
   const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
-  const slack = slackOutcomes(inference), run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
+  const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null, run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
   const lift = liftOutcomes(inference), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
   for (const i of numbers(given.engine.cylinders)) {
     const n = i + 1
     if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)
     else {
       if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, leakageMinutes)
+      if (wetLeakage !== null && !done.has(`wet leakage ${n}`)) add({ test: 'leakage', wet: true }, i, wetLeakage, minutes.wetLeakage.value, leakageMinutes)
       if (!done.has(`retest ${n}`)) add({ test: 'leakage', repeat: true, first: 'run-engine' }, i, run, { once: 0, each: leakageMinutes }, minutes.runAndRetest.value.once)
       if (!done.has(`bubbles-at-plug-thread ${n}`)) add({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, thread, minutes.soap.value)
       if (!done.has(`bubbles-at-joint ${n}`)) add({ test: 'observation', code: 'bubbles-at-joint' }, i, joint, minutes.soap.value)

@@ -11,9 +11,10 @@ export function doneTests(given: Case): Map<string, number> {
   for (const r of given.readings) {
     if (r.test === 'compression') mark(r.running || r.snap ? `running ${r.cylinder}` : `${r.wet ? 'wet' : 'dry'} ${r.cylinder}`)
     else if (r.test === 'leakage') {
-      mark(`leakage ${r.cylinder}`)
-      if (done.get(`leakage ${r.cylinder}`)! > 1) mark(`retest ${r.cylinder}`)
-      if (r.rockersSlack !== undefined) mark(`slack ${r.cylinder}`)
+      if (r.wet === true) mark(`wet leakage ${r.cylinder}`)
+      else if (r.rockersSlack !== undefined) mark(`slack ${r.cylinder}`)
+      else if (done.has(`leakage ${r.cylinder}`)) mark(`retest ${r.cylinder}`)
+      else mark(`leakage ${r.cylinder}`)
     } else if (r.test === 'observation') mark(r.cylinder === undefined ? r.code : `${r.code} ${r.cylinder}`)
     else if ('cylinder' in r) mark(`${r.test} ${r.cylinder}`)
     else mark(r.test)

@@ -67,15 +67,6 @@ export function liftOutcomes(inference: Inference): Outcomes {
   return yesNo((s) => (states.own[s] === OWN_INDEX['valve-not-opening'] ? fault : 2 * sound))
 }
 
-/** Slack rockers: the leak goes when a valve was held open, stays when the seat leaks. */
-export function slackOutcomes(inference: Inference): Outcomes {
-  const { states } = inference.space
-  return yesNo((s) => {
-    const row = states.leaks[states.leakRow[s]!]!
-    return row.total > 0 && row.stopsWithSlackRockers > 0.5 * row.total ? 0.92 : 0.04
-  })
-}
-
 /** After a run: what sticks may come free. */
 export function runOutcomes(inference: Inference): Outcomes {
   const passes: Readonly<Record<string, number>> = { 'valve-sticking': 0.6, 'ring-broken-or-stuck': 0.2, 'fuel-wash': 0.5, 'carbon-build-up': 0.15 }

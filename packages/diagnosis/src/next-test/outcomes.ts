@@ -1,5 +1,5 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
-import { heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
+import { HEALTHY_WHEN_WET, heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
@@ -8,8 +8,14 @@ import { normalBelow } from '../rules/normal.ts'
 /** Edges of the percentage at the reference tester between outcomes of a leakage test. */
 const PERCENT_EDGES = [7, 12, 18, 26, 40, 65]
 
+/** How a leakage test is done: with the rockers slack, with oil in. */
+export interface LeakageManner {
+  readonly slack?: boolean
+  readonly wet?: boolean
+}
+
 /** Leakage with listening: band of percent x where it is heard clearest (or nowhere). */
-export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: number; at: Float64Array; stopsWithSlackRockers: number; sealedByOil: number }) => number = (r) => r.total): Outcomes {
+export function leakageOutcomes(inference: Inference, { slack = false, wet = false }: LeakageManner = {}): Outcomes {
   const { space } = inference
   const { states, knowledge, ears } = space
   const bands = PERCENT_EDGES.length + 1
@@ -18,10 +24,10 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
   const memo = new Map<number, Float64Array>()
   const heard = new Float64Array(PLACES.length), spot = new Float64Array(spots)
   const compute = (rowIndex: number, worn: number): Float64Array => {
-    const healthy = inference.healthy[worn]!.area
+    const healthy = inference.healthy[worn]!.area * (wet ? HEALTHY_WHEN_WET : 1)
     const row = states.leaks[rowIndex]!
-    const left = areaLeft(row)
-    const part = row.total > 0 ? left / row.total : 1
+    const stopped = slack ? row.stopsWithSlackRockers : 0, sealed = wet ? row.sealedByOil : 0
+    const left = Math.max(0, row.total - stopped - sealed)
     const total = left + healthy
     const percent = percentOf(space.curve, total)
     const slope = percentOf(space.curve, total * 1.1) - percent
@@ -31,7 +37,7 @@ export function leakageOutcomes(inference: Inference, areaLeft: (row: { total: n
     const flows = heardPart(percent)
     let quiet = 1
     for (let p = 0; p < PLACES.length; p++) {
-      const own = row.at[p]! * part
+      const own = Math.max(0, row.at[p]! - (p === PLACE_INDEX.crankcase ? sealed : p === PLACE_INDEX.neighbour ? 0 : stopped))
       const area = flows * (own + (p === PLACE_INDEX.crankcase ? healthy : 0)) + knowledge.listening.seepage.value + heardElsewhere(flows * (left - own), knowledge)
       heard[p] = ears.chance(2, area) + ears.chance(3, area)
       quiet *= 1 - heard[p]!

@@ -40,7 +40,7 @@ function nameOf(test: SuggestedTest): string {
     case 'compression':
       if (test.running === true) return 'running compression'
       return `${test.wet === true ? 'wet' : 'dry'} compression${again}`
-    case 'leakage': return test.rockersSlack !== undefined ? 'leakage with the rockers slack' : `leakage${again}, listening at every point`
+    case 'leakage': return test.rockersSlack !== undefined ? 'leakage with the rockers slack' : `${test.wet === true ? 'wet ' : ''}leakage${again}, listening at every point`
     case 'plug': return 'read the plugs'
     case 'clearance': return 'check the valve clearances'
     case 'valve-lift': return 'measure the valve lift'
