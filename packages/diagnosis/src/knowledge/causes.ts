@@ -13,8 +13,8 @@ export interface CauseTraits {
 
 /** Causes common to all cylinders. The shifts of worn-evenly stand in `wornEvenly`. */
 export const causes: Readonly<Record<Cause, Entry<CauseTraits>>> = {
-  'throttle-closed': entry({ prior: 0.03, shift: -0.3, spread: 0.15 }, FROM_MEMORY, 'Throttle or choke shut while cranking: all low, small spread.'),
-  'slow-cranking': entry({ prior: 0.04, shift: -0.14, spread: 0.08 }, ROUGH_CALCULATION, 'Starter or battery too slow: 160 rpm reads 6 to 8 percent below 200.'),
+  'throttle-closed': entry({ prior: 0.03, shift: -0.35, spread: 0.22 }, FROM_MEMORY, 'Throttle or choke shut while cranking, whatever was noted: all low, small spread; by how much goes with how tight it shuts.'),
+  'slow-cranking': entry({ prior: 0.04, shift: -0.22, spread: 0.1 }, ROUGH_CALCULATION, 'Starter or battery too slow: 140 rpm, where slow begins, reads 11 percent below 200, 75 rpm 28 percent.'),
   'valve-timing': entry({ prior: 0.025, shift: -0.2, spread: 0.14 }, ROUGH_CALCULATION, 'Intake closing late: 15 degrees cost 8 percent, 30 degrees 19.'),
   'worn-evenly': entry({ prior: 0.09, shift: -0.2, spread: 0.08 }, COMMON_PRACTICE, 'All bores and rings worn alike: all low, all leak at the filler, all rise with oil.'),
   'gauge-error': entry({ prior: 0.03, shift: -0.02, spread: 0.3 }, FROM_MEMORY, 'Gauge, hose or adaptor reads wrong by a common factor.'),

@@ -19,9 +19,7 @@ export const past: Readonly<Record<string, Entry<PastFactors>>> = {
   clearancesSet: entry({ faults: { 'clearance-tight': 0.15 }, causes: {} }, COMMON_PRACTICE, 'Valve clearances were set before the test.'),
   headTorqued: entry({ faults: { 'gasket-to-outside': 0.6, 'gasket-to-coolant': 0.85 }, causes: {} }, COMMON_PRACTICE, 'Head was torqued before the test.'),
   throttleNoted: entry({ faults: {}, causes: { 'throttle-closed': 30 } }, COMMON_PRACTICE, 'The conditions say that the throttle was shut.'),
-  throttleOpen: entry({ faults: {}, causes: { 'throttle-closed': 0.6 } }, FROM_MEMORY, 'The conditions say open: mostly true.'),
   otherCam: entry({ faults: {}, causes: { 'valve-timing': 1.5 } }, FROM_MEMORY, 'Another camshaft than the standard one.'),
-  lowVolts: entry({ faults: {}, causes: { 'slow-cranking': 4 } }, FROM_MEMORY, 'Less than 9.6 V while cranking a 12 V system.'),
   heldGauge: entry({ faults: {}, causes: { 'gauge-error': 1.5 } }, FROM_MEMORY, 'Gauge held by hand, not screwed in.'),
   diesel: entry({ faults: { 'fuel-wash': 0.5, 'clearance-tight': 0.7, 'carbon-build-up': 0.5 }, causes: { 'throttle-closed': 0.1 } }, FROM_MEMORY, 'Diesel engine.'),
 }
@@ -36,5 +34,8 @@ export const pastLimits = {
   beddedKm: entry(1000, FROM_MEMORY, 'Kilometres in which rings bed in.'),
   slowRpm: entry(140, 'from memory: 150 to 250 rpm is usual', 'Cranking speed at which slow cranking is as likely as not.'),
   slowBlur: entry(8, FROM_MEMORY, 'Rpm about that limit in which the odds change by a factor e.'),
-  lowVolts: entry(9.6, COMMON_PRACTICE, 'Volts while cranking below which a 12 V battery is suspect.'),
+  slowVolts: entry(9.4, 'common practice, no source: a 12 V battery below 9.6 V while cranking is suspect', 'Volts while cranking a 12 V system at which slow cranking is as likely as not, where nobody measured the speed.'),
+  voltsBlur: entry(0.2, FROM_MEMORY, 'Volts about that limit in which the odds change by a factor e.'),
+  goodVolts: entry(0.4, FROM_MEMORY, 'Slow cranking is so much rarer where the volts are good: starter or a tight engine remain.'),
+  twelveVolts: entry({ least: 6.5, most: 13 }, COMMON_PRACTICE, 'Volts while cranking that can only be a 12 V system: outside of them nothing is said.'),
 } as const

@@ -20,7 +20,7 @@ const gaugeError = (value: Case): number => evaluate(value).engine.find(({ cause
 describe('one cylinder again with another gauge', () => {
   it('says that the first gauge reads wrong when the second reads far higher, and gives the reading a row of its own', () => {
     expect(gaugeError(low)).toBeLessThan(0.5)
-    expect(gaugeError(again(148))).toBeGreaterThan(0.8)
+    expect(gaugeError(again(148))).toBeGreaterThan(0.75)
     const row = evaluate(again(148)).because.find((b) => b.cause === 'gauge-error' && b.readings.join() === '4')
     expect(row?.decibans).toBeGreaterThan(10)
   })

@@ -31,21 +31,25 @@ export function faultChance(cylinders: number, knowledge: Knowledge): number {
 export function causeFactors(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
   const factors: Record<string, number> = {}
   for (const past of applying(engine, conditions, knowledge)) multiply(factors, past.causes)
-  const rpm = conditions.crankingRpm
-  if (rpm !== undefined) {
-    const { slowRpm, slowBlur } = knowledge.pastLimits
-    const prior = knowledge.causes['slow-cranking'].value.prior
-    // even odds at the limit, whatever the prior without a measured speed
-    factors['slow-cranking'] = Math.exp(Math.max(-6, Math.min(6, (slowRpm.value - rpm) / slowBlur.value))) / prior
-  }
+  const slow = slowCranking(conditions, knowledge)
+  if (slow !== null) factors['slow-cranking'] = slow
   return factors
+}
+
+/** Factor on slow cranking by the measured speed, else by the volts of a 12 V system; null where neither is known. */
+function slowCranking({ crankingRpm: rpm, batteryVolts: volts }: Conditions, { pastLimits, causes }: Knowledge): number | null {
+  // even odds at the limit, whatever the prior without a measurement
+  const odds = (belowLimit: number): number => Math.exp(Math.max(-6, Math.min(6, belowLimit))) / causes['slow-cranking'].value.prior
+  if (rpm !== undefined) return odds((pastLimits.slowRpm.value - rpm) / pastLimits.slowBlur.value)
+  const { least, most } = pastLimits.twelveVolts.value
+  if (volts === undefined || volts <= least || volts >= most) return null
+  return Math.max(pastLimits.goodVolts.value, odds((pastLimits.slowVolts.value - volts) / pastLimits.voltsBlur.value))
 }
 
 function applying(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): PastFactors[] {
   const { pastLimits } = knowledge
   const history = engine.history ?? {}
   const km = history.kmSinceRings
-  const volts = conditions.batteryVolts
   const names = [
     stored(engine, knowledge) && 'stored',
     history.overheated === true && 'overheated',
@@ -54,9 +58,8 @@ function applying(engine: EngineDescription, conditions: Conditions, knowledge: 
     km !== undefined && km < pastLimits.beddedKm.value && 'notBedded',
     conditions.clearancesSet === true && 'clearancesSet',
     conditions.headTorqued === true && 'headTorqued',
-    conditions.throttle === 'closed' ? 'throttleNoted' : 'throttleOpen',
+    conditions.throttle === 'closed' && 'throttleNoted',
     engine.camshaft === 'other' && 'otherCam',
-    volts !== undefined && volts < pastLimits.lowVolts.value && volts > 6.5 && 'lowVolts',
     engine.fuel === 'diesel' && 'diesel',
   ]
   return names.filter((n): n is string => typeof n === 'string').map((n) => knowledge.past[n]!.value)

@@ -6,7 +6,7 @@ import { engineWide } from './engine-wide.ts'
 import { bitsOfSign, both, worthOf, type Outcomes, type Question, type Worth } from './information.ts'
 import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes } from './look-outcomes.ts'
 import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes } from './outcomes.ts'
-import { questionsOf } from './questions.ts'
+import { leftUnread, questionsOf } from './questions.ts'
 import type { Stakes } from './stakes.ts'
 
 /** Tests that could be done now, with what they are expected to teach and to save, and the minutes they take. */
@@ -26,14 +26,15 @@ interface Single {
 /** Everything that could be done now on this engine: single tests, cheap pairs on one cylinder, rounds over cylinders. Diesels get no oil. */
 export function candidates(given: Case, inference: Inference, stakes: Stakes): Candidate[] {
   const done = doneTests(given)
-  const questions = questionsOf(inference, stakes)
+  const whenRead = questionsOf(inference, stakes)
+  const questions = whenRead.map(leftUnread)
   const singles = singlesOf(given, inference, done)
   const worth = singles.map((single): Candidate & { single: Single } =>
     ({ single, tests: [single.test], ...worthOf(questions[single.cylinder]!, single.outcomes), minutes: single.minutes }))
   return [
     ...worth.map(({ single: _, ...candidate }) => candidate),
     ...pairs(worth, questions, inference),
-    ...rounds(given, inference, questions, done),
+    ...rounds(given, inference, questions, whenRead, done),
     ...engineWide(given, inference, questions, done),
     ...swaps(given, inference, done),
   ]
@@ -103,19 +104,19 @@ export function scoreOf({ bits, saved, settles, minutes }: Candidate, { space }:
 }
 
 /** Tests that go from cylinder to cylinder: as many of them as pay best together. */
-function rounds(given: Case, inference: Inference, questions: readonly Question[], done: ReadonlyMap<string, number>): Candidate[] {
+function rounds(given: Case, inference: Inference, questions: readonly Question[], whenRead: readonly Question[], done: ReadonlyMap<string, number>): Candidate[] {
   const { minutes } = inference.space.knowledge
   const all = numbers(given.engine.cylinders)
   const list: Candidate[] = []
-  const each = (name: string, outcomes: Outcomes): Visited[] =>
-    all.filter((i) => !done.has(`${name} ${i + 1}`)).map((i) => ({ i, ...worthOf(questions[i]!, outcomes) }))
+  const each = (name: string, outcomes: Outcomes, asked = questions): Visited[] =>
+    all.filter((i) => !done.has(`${name} ${i + 1}`)).map((i) => ({ i, ...worthOf(asked[i]!, outcomes) }))
   const round = (items: readonly Visited[], test: Omit<SuggestedTest, 'cylinders'>, time: { once: number; each: number }, named = true): void => {
     if (items.length === 0) return
     const sum = (of: keyof Worth): number => items.reduce((total, item) => total + item[of], 0)
     const cylinders = items.map(({ i }) => i + 1).sort((a, b) => a - b)
     list.push({ tests: [{ ...test, ...(named ? { cylinders } : {}) }], bits: sum('bits'), saved: sum('saved'), settles: Math.min(1, sum('settles')), minutes: time.once + items.length * time.each })
   }
-  const dry = each('dry', dryOutcomes(inference))
+  const dry = each('dry', dryOutcomes(inference), whenRead)
   round(dry, { test: 'compression' }, minutes.dry.value)
   if (given.engine.fuel === 'petrol') {
     const plugs = each('plug', plugOutcomes(inference)).sort((a, b) => b.bits - a.bits)

@@ -48,8 +48,10 @@ export interface Worth {
 export interface Question {
   readonly belief: Belief
   readonly stakes: Stakes
-  /** Least probability that each other cylinder is sound and no gasket leaks: without it "nothing wrong" cannot be settled here. */
+  /** Least probability that each other cylinder is sound and no gasket leaks, 0 while one of them is unread: without it "nothing wrong" cannot be settled here. */
   readonly othersSound: number
+  /** Whether its dry pressure is still to be read. */
+  readonly unread: boolean
   /** Of engines not evenly worn, the part with another cause common to all cylinders. */
   readonly otherCause: number
   /** Probability from which an explanation counts as settled; null when one is already. */

@@ -21,7 +21,7 @@ minutes[1] = 100
 const stakes: Stakes = { decisions: 2, minutes }
 const question: Question = {
   belief: { state: Int32Array.of(0, 1), worn: Uint8Array.of(0, 0), label: Uint8Array.of(0, 1), probability: Float64Array.of(0.5, 0.5) },
-  stakes, othersSound: 1, otherCause: 0, settledAt: 0.9,
+  stakes, othersSound: 1, unread: false, otherCause: 0, settledAt: 0.9,
 }
 const tells = (right: number): Outcomes => ({ count: 2, table: (s, _worn, out) => { out[s] = right; out[1 - s] = 1 - right } })
 
@@ -70,6 +70,10 @@ describe('what to do next', () => {
     expect(next[0]!.tests.every((test) => test.cylinders?.length === 1 && test.cylinders[0] === 3)).toBe(true)
   })
 
+  it('reads the last cylinder before anything else', () => {
+    expect(evaluate({ ...four, readings: dry(170, 171, 170, 169).slice(1) }).next[0]!.tests).toEqual([{ test: 'compression', cylinders: [1] }])
+  })
+
   it('says that enough is known of an even engine, and of a plain fault that nothing can settle further', () => {
     expect(evaluate({ ...four, readings: dry(150, 149, 151, 150) }).enough).not.toBeNull()
     const plain = evaluate({ ...four, readings: [
@@ -92,7 +96,7 @@ describe('what to do next', () => {
   })
 
   it('asks for the other gauge on a cylinder that was read, and not again once there was one', () => {
-    const low = { ...four, readings: dry(95, 96, 94, 95).slice(1) }
+    const low = { ...four, readings: dry(60, 60, 60, 59).slice(1) }
     expect(evaluate(low).next.flatMap(({ tests }) => tests).find(({ first }) => first === 'swap-gauge')?.cylinders).toEqual([2])
     const gauge = (accuracyClass: number) => ({ conditions: four.conditions, gauge: { span: psi(300), accuracyClass } })
     const twice: Case = { ...four, sessions: { a: gauge(1.6), b: gauge(2.5) }, readings: ['a', 'b'].flatMap((session) => dry(95, 96, 94, 95).map((reading) => ({ ...reading, session }))) }
