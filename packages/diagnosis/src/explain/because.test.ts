@@ -37,6 +37,19 @@ describe('the reasons given', () => {
     }
   })
 
+  it('weigh what was seen by the odds with it over the odds without it, as an evaluation without it has them', () => {
+    const decibans = (p: number): number => 10 * Math.log10(p / (1 - p))
+    const seen: Case = { ...four, readings: [...four.readings, { test: 'borescope', cylinder: 3, seen: ['scored-bore'] }, { test: 'plug', cylinder: 3, appearance: 'wet-oil' }] }
+    const { because: given, cylinders } = evaluate(seen)
+    const lead = cylinders[2]!.faults[0]!.fault
+    const of = (list: typeof cylinders): number => decibans(list[2]!.faults.find(({ fault }) => fault === lead)!.probability)
+    for (const left of [4, 5]) {
+      const row = given.find((r) => r.kind === 'reading' && r.cylinder === 3 && r.fault === lead && r.readings.includes(left))!
+      const without = evaluate({ ...seen, readings: seen.readings.filter((_, i) => i !== left) })
+      expect(row.decibans).toBeCloseTo(of(cylinders) - of(without.cylinders), 1)
+    }
+  })
+
   it('start from what is believed of this engine before any reading', () => {
     const before = evaluate({ ...four, readings: [] })
     const row = rows.find((r) => r.kind === 'prior' && r.cylinder === 3)!

@@ -2,9 +2,11 @@ import { gaugeEvidence } from '../model/compression.ts'
 import { likelihoodOf, summed } from '../model/emission.ts'
 import type { CylinderEvidence } from '../model/evidence.ts'
 import { weighFlags } from '../model/flags.ts'
+import { weighLooks } from '../model/looks.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
 import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
+import { OWN_COUNT } from '../model/states.ts'
 import type { Likelihood } from '../model/workspace.ts'
 import type { Target } from './targets.ts'
 
@@ -33,7 +35,11 @@ export function whatIf(inference: Inference): WhatIf {
   }
   const tablesOf = (i: number, changed: CylinderEvidence): Likelihood =>
     likelihoodOf(i, changed, gaugeEvidence(changed, evidence, space.knowledge), evidence, space, { cylinder: evidence.cylinders[i]!, likelihood: emissions[i]! })
-  const ownWith = (i: number, changed: CylinderEvidence): Float64Array => ownProbabilities(tablesOf(i, changed), around(i), sums, space)
+  const ownWith = (i: number, changed: CylinderEvidence): Float64Array => {
+    const { dry, wet, leakage } = evidence.cylinders[i]!
+    const same = dry === changed.dry && wet === changed.wet && leakage === changed.leakage
+    return (same ? seenOtherwise(inference, i, changed) : null) ?? ownProbabilities(tablesOf(i, changed), around(i), sums, space)
+  }
 
   return {
     ownWith,
@@ -69,6 +75,21 @@ export function whatIf(inference: Inference): WhatIf {
       }
     },
   }
+}
+
+/** Own states of a cylinder of which only what was seen changes: each state's probability by the ratio of its chances to look so; null where there is none. */
+function seenOtherwise({ emissions, space, states }: Inference, i: number, changed: CylinderEvidence): Float64Array | null {
+  const before = emissions[i]!.looks, then = weighLooks(changed, space.states, space.knowledge)
+  const out = new Float64Array(OWN_COUNT)
+  let sum = 0
+  for (let s = 0; s < space.states.count; s++) {
+    const was = before === null ? 1 : before.both[s]!
+    if (!(was > 0)) return null
+    const p = states[i]![s]! * (then === null ? 1 : then.both[s]!) / was
+    out[space.states.own[s]!]! += p
+    sum += p
+  }
+  return sum > 0 ? out.map((p) => p / sum) : null
 }
 
 /** Sums of a changed cylinder over its own states, to be asked for before `room`, and what `take` gives, is used again. */
