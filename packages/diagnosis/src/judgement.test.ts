@@ -46,6 +46,25 @@ describe('readings that mislead', () => {
     expect(sound(e, 3)).toBeLessThan(0.5)
   })
 
+  it('volts while cranking say whether the starter was slow, where nobody measured the speed', () => {
+    const slow = (batteryVolts?: number, crankingRpm?: number): number => {
+      const given = four([140, 141, 139, 140])
+      return cause(judge({ ...given, conditions: { ...given.conditions, ...(batteryVolts === undefined ? {} : { batteryVolts }), ...(crankingRpm === undefined ? {} : { crankingRpm }) } }), 'slow-cranking')
+    }
+    expect(slow(8.4)).toBeGreaterThan(0.9)
+    expect(slow(10.6)).toBeLessThan(slow())
+    // a measured speed is worth more than volts, and 18 volts are no 12 V system
+    expect(slow(8.4, 210)).toBeLessThan(0.05)
+    expect(slow(18)).toBeCloseTo(slow(), 9)
+  })
+
+  it('all very low and even with little leakage is a throttle that was shut before it is a wrong gauge, whatever was noted', () => {
+    const e = judge(four([78, 79, 77, 78], [1, 2, 3, 4].map((cylinder) => leak(cylinder, 5, { crankcase: 1, intake: 0, exhaust: 0 }))))
+    expect(cause(e, 'throttle-closed')).toBeGreaterThan(cause(e, 'gauge-error'))
+    expect(cause(e, 'none')).toBeLessThan(0.05)
+    for (const cylinder of [1, 2, 3, 4]) expect(sound(e, cylinder)).toBeGreaterThan(0.9)
+  })
+
   it('four cylinders spread 12.5 percent with the others in between are outside a tenth', () => {
     const { consistency } = judge(four([155, 160, 140, 145]))
     expect(consistency).toMatchObject({ spreadPercent: 12.5, asRead: 'outside', verdict: 'outside' })
