@@ -91,9 +91,15 @@ test('the network goes and comes at every step of other tests; all of it arrives
   await openSignedIn(page, testPage('leakage'))
   await page.getByRole('button', { name: 'Percent' }).or(page.getByText('Percent', { exact: true })).first().click()
   await context.setOffline(true)
+  const oil = page.getByLabel('With oil in the cylinder'), slack = page.getByLabel(/Rockers of \d slack/).first()
+  await oil.check()
+  await page.getByText('Petrol engines only').waitFor()
+  await slack.check()
   await line().fill('25 %')
   await keep(page).click()
   await soon(() => quiet()).toContain('1 entry kept here')
+  // the next cylinder is tested as usual again
+  await soon(async () => [await oil.isChecked(), await slack.isChecked()]).toEqual([false, false])
   await context.setOffline(false)
   await openSignedIn(page, testPage('plug'))
   await context.setOffline(true)
@@ -111,7 +117,9 @@ test('the network goes and comes at every step of other tests; all of it arrives
   await soon(() => quiet()).toContain('kept here')
   await context.setOffline(false)
   await soon(() => quiet()).toBe('all sent')
-  expect((await readingsOnServer(scene)).slice(4).map(({ reading }) => reading?.test)).toEqual(['leakage', 'plug', 'cranking-current'])
+  const taken = (await readingsOnServer(scene)).slice(4).map(({ reading }) => reading)
+  expect(taken.map((reading) => reading?.test)).toEqual(['leakage', 'plug', 'cranking-current'])
+  expect(taken[0]).toMatchObject({ wet: true, rockersSlack: [(taken[0] as { cylinder: number }).cylinder] })
 })
 
 test('a file that is no trace is refused with what is wrong', async () => {

@@ -58,6 +58,7 @@ export const session: Words['session'] = {
   listen: 'Wie laut, wo?',
   notListened: 'nicht gehorcht',
   neighbourWhich: 'Welches Kerzenloch?',
+  slackAt: (cylinder) => `Kipphebel von ${cylinder} gelöst`,
   wet: 'Mit Öl im Zylinder',
   oilMl: 'Öl, ml',
   appearance: 'Aussehen',

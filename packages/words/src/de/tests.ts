@@ -70,6 +70,7 @@ export const tests: Words['tests'] = {
   lookFor: (sign) => `Nachsehen: ${sign}`,
   first: { 'warm-up': 'Motor erst warm fahren', 'run-engine': 'Motor erst laufen lassen', 'swap-gauge': 'mit anderem Manometer', 'set-clearances': 'erst Ventilspiel einstellen', 'swap-plug-and-lead': 'erst Kerze und Kabel tauschen' },
   again: 'noch einmal',
+  oilIn: 'mit Öl',
   slack: (numbers) => `Kipphebel von ${numbers} gelöst`,
   on: (test, numbers) => `${test} an ${numbers}`,
   leadMap: 'Zündkabel',

@@ -57,6 +57,7 @@ export const session = {
   listen: 'How loud, where?',
   notListened: 'not listened',
   neighbourWhich: 'Which plug hole?',
+  slackAt: (cylinder: number) => `Rockers of ${cylinder} slack`,
   wet: 'With oil in the cylinder',
   oilMl: 'Oil, ml',
   appearance: 'How it looks',

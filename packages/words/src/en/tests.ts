@@ -102,6 +102,7 @@ export const tests = {
     'swap-plug-and-lead': 'swap plug and lead first',
   },
   again: 'again',
+  oilIn: 'oil in',
   slack: (numbers: string) => `rockers of ${numbers} slack`,
   on: (test: string, numbers: string) => `${test} on ${numbers}`,
   leadMap: 'Plug leads',

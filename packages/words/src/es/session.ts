@@ -58,6 +58,7 @@ export const session: Words['session'] = {
   listen: '¿Cuánto suena, dónde?',
   notListened: 'sin escuchar',
   neighbourWhich: '¿Qué bujía?',
+  slackAt: (cylinder) => `Balancines de ${cylinder} flojos`,
   wet: 'Con aceite en el cilindro',
   oilMl: 'Aceite, ml',
   appearance: 'Aspecto',

@@ -70,6 +70,7 @@ export const tests: Words['tests'] = {
   lookFor: (sign) => `Mirar si hay: ${sign}`,
   first: { 'warm-up': 'calentar antes el motor', 'run-engine': 'hacerlo girar antes en marcha', 'swap-gauge': 'con otro manómetro', 'set-clearances': 'ajustar antes las holguras', 'swap-plug-and-lead': 'cambiar antes bujía y cable' },
   again: 'otra vez',
+  oilIn: 'con aceite',
   slack: (numbers) => `balancines de ${numbers} flojos`,
   on: (test, numbers) => `${test} en ${numbers}`,
   leadMap: 'Cables de bujía',

@@ -1,4 +1,5 @@
 import type { EnteredReading } from '@evenbore/contract'
+import type { Words } from '../en.ts'
 import type { Reader } from '../reader.ts'
 import { formatNumber } from '../format/number.ts'
 import { formatPressure } from '../format/pressure.ts'
@@ -56,5 +57,10 @@ function leakage(reading: Of<'leakage'>, { words, unit, locale }: Reader): strin
     .filter(([, loudness]) => loudness > 0)
     .map(([point, loudness]) => `${tests.listening[point as keyof typeof tests.listening]} ${tests.loudness[loudness] ?? ''}`)
   const lost = reading.percent !== undefined ? `${formatNumber(reading.percent, locale, 1)} %` : reading.held ? formatPressure(reading.held, unit, locale) : ''
-  return [`${tests.names.leakage} ${lost}`.trim(), ...heard].join(', ')
+  return [`${tests.names.leakage} ${lost}`.trim(), ...leakageManner(reading, words), ...heard].join(', ')
+}
+
+/** How a leakage test is done otherwise than usual: with oil in, with rockers slack. */
+export function leakageManner({ wet, rockersSlack }: { readonly wet?: boolean | undefined; readonly rockersSlack?: readonly number[] | undefined }, { tests, ui }: Words): string[] {
+  return [wet ? tests.oilIn : '', rockersSlack?.length ? tests.slack(ui.list(rockersSlack.map(String))) : ''].filter(Boolean)
 }

@@ -1,5 +1,6 @@
 import type { SuggestedTest, Suggestion } from '@evenbore/contract'
 import type { Words } from '@evenbore/words/en.ts'
+import { leakageManner } from '@evenbore/words/sentences/reading.ts'
 
 /** A suggested test in words: "Leakage on 3 and 1, rockers of 3 slack". */
 export function testWords(test: SuggestedTest, words: Words): string {
@@ -8,7 +9,7 @@ export function testWords(test: SuggestedTest, words: Words): string {
   const parts = [
     test.cylinders?.length ? tests.on(name, ui.list(test.cylinders.map(String))) : name,
     test.repeat ? tests.again : '',
-    test.rockersSlack?.length ? tests.slack(ui.list(test.rockersSlack.map(String))) : '',
+    ...(test.test === 'leakage' ? leakageManner(test, words) : []),
     test.first ? tests.first[test.first] : '',
   ]
   return parts.filter(Boolean).join(', ')

@@ -70,4 +70,5 @@ test('a V without stated banks is drawn odd against even', () => {
 test('a suggestion is said in the words of the trade', () => {
   const words = suggestionWords({ tests: [{ test: 'leakage', cylinders: [3, 1], rockersSlack: [3] }], bits: 1, minutes: 11, bitsPerMinute: 0.1, says: '' }, en)
   expect(words).toBe('Leakage on 3 and 1, rockers of 3 slack')
+  expect(suggestionWords({ tests: [{ test: 'leakage', cylinders: [3], wet: true }], bits: 1, minutes: 8.5, bitsPerMinute: 0.1, says: '' }, en)).toBe('Leakage on 3, oil in')
 })
