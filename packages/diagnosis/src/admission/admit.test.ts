@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Case, Objection, ObjectionCode } from '@evenbore/contract'
 import { admit } from './admit.ts'
+import { evaluate } from '../evaluate.ts'
 import { cautionsFor } from './cautions.ts'
 
 type Loose = Record<string, unknown>
@@ -171,6 +172,7 @@ describe('cautions stand at the step', () => {
     expect(of({ test: 'compression' })).toEqual(['cranking', 'petrol-mist'])
     expect(of({ test: 'compression', wet: true })).toContain('wet-test-oil')
     expect(of({ test: 'leakage' })).toEqual(['compressed-air'])
+    expect(of({ test: 'leakage', wet: true })).toContain('wet-test-oil')
     expect(of({ test: 'borescope' })).toEqual(['borescope'])
     expect(of({ test: 'compression', running: true })).toEqual(['running-engine', 'high-tension'])
     expect(of({ test: 'plug' })).toEqual([])
@@ -178,6 +180,14 @@ describe('cautions stand at the step', () => {
   it('a diesel adds spray and gauge; oil in it comes first', () => {
     const diesel = four([...all([350, 352, 349, 351]), dry(1, 400, { wet: true })], { engine: { fuel: 'diesel' } })
     expect(admit(diesel).cautions.map(({ code }) => code)).toEqual(['oil-in-diesel', 'cranking', 'diesel-spray', 'diesel-gauge'])
+  })
+  it('oil in a diesel is objected to in a leakage test as well, once for all its readings', () => {
+    const oiled = four([...all([350, 352, 349, 351]), dry(1, 400, { wet: true }), { test: 'leakage', cylinder: 2, percent: 30, wet: true, heard: { crankcase: 3 } }], { engine: { fuel: 'diesel' } })
+    const { objections, cautions } = admit(oiled)
+    expect(objections.filter(({ code }) => code === 'oil-in-diesel').map(({ readings }) => readings)).toEqual([[4, 5]])
+    expect(cautions[0]!.code).toBe('oil-in-diesel')
+    const without = { ...oiled, readings: oiled.readings.slice(0, 4) }
+    expect(evaluate(oiled, undefined, { ranking: false }).cylinders).toEqual(evaluate(without, undefined, { ranking: false }).cylinders)
   })
   it('liquid in a cylinder', () => {
     expect(admit(four([{ test: 'observation', code: 'locked-by-hand' }])).cautions.map(({ code }) => code)).toContain('liquid-in-cylinder')

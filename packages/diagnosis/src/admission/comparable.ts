@@ -1,6 +1,6 @@
 import type { Case } from '@evenbore/contract'
 import { combineRepeats } from './repeats.ts'
-import { cylinderWords, objection, type Remark } from './remark.ts'
+import { cylinderWords, objection, oilInDiesel, type Remark } from './remark.ts'
 import type { AdmittedSession, CompressionEvidence, CompressionKind, Judged } from './types.ts'
 
 const WARMTH = { hot: 0, warm: 1, cold: 2 } as const
@@ -27,9 +27,7 @@ export function comparable(value: Case, sessions: readonly AdmittedSession[], al
   if (value.engine.fuel === 'diesel') {
     const oiled = usable('wet')
     leaveOut(oiled)
-    if (oiled.length > 0) {
-      remarks.push(objection('oil-in-diesel', oiled, 'Oil must not be put into a diesel cylinder: it can fire or lock the engine. The wet reading is kept but not used.', 'Do not crank or start. Drain the oil first, then turn the engine by hand.'))
-    }
+    remarks.push(...oilInDiesel(value.engine.fuel, oiled))
   }
   for (let session = 0; session < sessions.length; session++) {
     const dropped = unequalStrokes(usable('dry', session))

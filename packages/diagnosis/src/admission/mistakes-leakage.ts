@@ -2,7 +2,7 @@ import type { Case } from '@evenbore/contract'
 import { pressureLeft } from '../physics/cranking.ts'
 import { toPascal } from '../units/pressure.ts'
 import { median } from './leakage.ts'
-import { cylinderWords, objection, type Remark } from './remark.ts'
+import { cylinderWords, objection, oilInDiesel, type Remark } from './remark.ts'
 import { THRESHOLDS } from './thresholds.ts'
 import type { AdmittedSession, CombinedCylinder, EngineLayout, Judged, LeakageEvidence } from './types.ts'
 
@@ -11,7 +11,7 @@ const MIDDLING = { displacementCm3: 400, compressionRatio: 9, rodRatio: 3.5, int
 
 /** Mistakes that leakage readings betray, alone and against compression. */
 export function leakageMistakes(value: Case, layout: EngineLayout, sessions: readonly AdmittedSession[], all: readonly LeakageEvidence[], judged: Judged | null): Remark[] {
-  const remarks: Remark[] = []
+  const remarks: Remark[] = oilInDiesel(value.engine.fuel, all.filter(({ wet }) => wet))
   const raise = (code: Remark['code'], about: readonly { reading: number }[], says: string, todo: string): void => {
     if (about.length > 0) remarks.push(objection(code, about, says, todo))
   }

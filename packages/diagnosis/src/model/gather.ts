@@ -99,7 +99,8 @@ function marksPa(readings: Admission['compression']): number {
 }
 
 function leakageReadings(cylinder: number, admission: Admission, used: Set<number>): CylinderEvidence['leakage'] {
-  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
+  // oil in a diesel is objected to, and nothing is built on it
+  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && !(l.wet && admission.engine.fuel === 'diesel') && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
   for (const l of mine) used.add(l.reading)
   return mine.map((l) => ({
     reading: l.reading,

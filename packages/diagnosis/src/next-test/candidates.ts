@@ -54,7 +54,8 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   }
   const leakageMinutes = minutes.leakage.value.each
   const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
-  const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null, run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
+  const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null
+  const run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
   const lift = liftOutcomes(inference), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
   for (const i of numbers(given.engine.cylinders)) {
     const n = i + 1
@@ -69,7 +70,7 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
     if (done.has(`dry ${n}`)) {
       if (wet !== null && !done.has(`wet ${n}`)) add({ test: 'compression', wet: true }, i, wet, minutes.wet.value)
       // oil in the cylinder spoils a dry repeat
-      if (!done.has(`wet ${n}`) && done.get(`dry ${n}`)! < 2) add({ test: 'compression', repeat: true }, i, repeatOutcomes(inference, i), minutes.dry.value)
+      if (!done.has(`wet ${n}`) && !done.has(`wet leakage ${n}`) && done.get(`dry ${n}`)! < 2) add({ test: 'compression', repeat: true }, i, repeatOutcomes(inference, i), minutes.dry.value)
     }
     if (!done.has(`borescope ${n}`)) add({ test: 'borescope' }, i, borescope, minutes.borescope.value)
     if (!done.has(`clearance ${n}`)) add({ test: 'clearance' }, i, clearance, minutes.clearance.value)

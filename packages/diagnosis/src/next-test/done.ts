@@ -12,7 +12,7 @@ export function doneTests(given: Case): Map<string, number> {
     if (r.test === 'compression') mark(r.running || r.snap ? `running ${r.cylinder}` : `${r.wet ? 'wet' : 'dry'} ${r.cylinder}`)
     else if (r.test === 'leakage') {
       if (r.wet === true) mark(`wet leakage ${r.cylinder}`)
-      else if (r.rockersSlack !== undefined) mark(`slack ${r.cylinder}`)
+      else if (r.rockersSlack?.includes(r.cylinder)) mark(`slack ${r.cylinder}`)
       else if (done.has(`leakage ${r.cylinder}`)) mark(`retest ${r.cylinder}`)
       else mark(`leakage ${r.cylinder}`)
     } else if (r.test === 'observation') mark(r.cylinder === undefined ? r.code : `${r.code} ${r.cylinder}`)

@@ -2,6 +2,7 @@ import type { Case } from '@evenbore/contract'
 import { describe, expect, it } from 'vitest'
 import { evaluate } from '../evaluate.ts'
 import { OWN_COUNT } from '../model/states.ts'
+import { doneTests } from './done.ts'
 import { both, worthOf, type Outcomes, type Question } from './information.ts'
 import { BRIDGED, LABELS, type Stakes } from './stakes.ts'
 
@@ -101,6 +102,17 @@ describe('what to do next', () => {
     const gauge = (accuracyClass: number) => ({ conditions: four.conditions, gauge: { span: psi(300), accuracyClass } })
     const twice: Case = { ...four, sessions: { a: gauge(1.6), b: gauge(2.5) }, readings: ['a', 'b'].flatMap((session) => dry(95, 96, 94, 95).map((reading) => ({ ...reading, session }))) }
     expect(evaluate(twice).next.flatMap(({ tests }) => tests).some(({ first }) => first === 'swap-gauge')).toBe(false)
+  })
+
+  it('tells a leakage test with the rockers of this cylinder slack, with those of a neighbour slack, and with oil in apart', () => {
+    const leak = (more: object): Case['readings'][number] => ({ test: 'leakage', cylinder: 3, percent: 60, heard: { intake: 0, exhaust: 2, crankcase: 2 }, ...more })
+    const done = (...readings: Case['readings']): string[] => [...doneTests({ ...four, readings }).keys()]
+    expect(done(leak({ rockersSlack: [2] }))).toEqual(['leakage 3'])
+    expect(done(leak({}), leak({ rockersSlack: [3] }))).toEqual(['leakage 3', 'slack 3'])
+    expect(done(leak({}), leak({ wet: true }))).toEqual(['leakage 3', 'wet leakage 3'])
+    expect(done(leak({}), leak({}))).toEqual(['leakage 3', 'retest 3'])
+    const oiled = evaluate({ ...four, readings: [...dry(150, 148, 90, 152), leak({}), leak({ wet: true, percent: 30 })] })
+    expect(oiled.next.flatMap(({ tests }) => tests).some((test) => test.test === 'compression' && test.repeat === true && test.cylinders?.[0] === 3)).toBe(false)
   })
 
   it('never offers oil to a diesel', () => {
