@@ -88,11 +88,12 @@ test('a request that a proxy sends twice counts once', async () => {
 
 test('the network goes and comes at every step of other tests; all of it arrives, in order', async () => {
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
-  await openSignedIn(page, testPage('leakage'))
+  await openSignedIn(page, `${testPage('leakage')}&cylinder=3&oil=yes`)
   await page.getByRole('button', { name: 'Percent' }).or(page.getByText('Percent', { exact: true })).first().click()
   await context.setOffline(true)
   const oil = page.getByLabel('With oil in the cylinder'), slack = page.getByLabel(/Rockers of \d slack/).first()
-  await oil.check()
+  await page.getByText('Cylinder 3: Lost, percent').waitFor()
+  await soon(() => oil.isChecked()).toBe(true)
   await page.getByText('Petrol engines only').waitFor()
   await slack.check()
   await line().fill('25 %')
@@ -119,7 +120,7 @@ test('the network goes and comes at every step of other tests; all of it arrives
   await soon(() => quiet()).toBe('all sent')
   const taken = (await readingsOnServer(scene)).slice(4).map(({ reading }) => reading)
   expect(taken.map((reading) => reading?.test)).toEqual(['leakage', 'plug', 'cranking-current'])
-  expect(taken[0]).toMatchObject({ wet: true, rockersSlack: [(taken[0] as { cylinder: number }).cylinder] })
+  expect(taken[0]).toMatchObject({ cylinder: 3, wet: true, rockersSlack: [3] })
 })
 
 test('a file that is no trace is refused with what is wrong', async () => {

@@ -96,10 +96,10 @@ export function leakageEvidence(value: Case, sessions: readonly AdmittedSession[
   return { evidence: evidence.map((entry) => ({ ...entry, againstSisters: againstSisters(entry, evidence) })), remarks: areaRemarks(value, evidence, sessions) }
 }
 
-/** Leak area over the median area of the other cylinders (dry readings; repeats of one sister count once, by their mean). */
+/** Leak area over the median area of the other cylinders (readings taken as usual, without oil or slack rockers; repeats of one sister count once, by their mean). */
 function againstSisters(entry: LeakageEvidence, all: readonly LeakageEvidence[]): number | null {
   if (entry.leakAreaMm2 === null) return null
-  const sisters = Map.groupBy(all.filter((other) => other.cylinder !== entry.cylinder && other.leakAreaMm2 !== null && !other.wet), (other) => other.cylinder)
+  const sisters = Map.groupBy(all.filter((other) => other.cylinder !== entry.cylinder && other.leakAreaMm2 !== null && !other.wet && !other.rockersSlack.includes(other.cylinder)), (other) => other.cylinder)
   const areas = [...sisters.values()].map((repeats) => repeats.map((each) => each.leakAreaMm2!).sort((a, b) => a - b).reduce((sum, area) => sum + area, 0) / repeats.length)
   const middle = median(areas)
   return middle === null || middle <= 0 ? null : entry.leakAreaMm2 / middle

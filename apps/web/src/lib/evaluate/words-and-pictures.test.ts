@@ -5,7 +5,7 @@ import { dry, ends, evaluationWith } from './evaluation.builder.ts'
 import { bandOf, dryReadings, planOf, ticksOf } from './picture.ts'
 import type { Reader } from '@evenbore/words/reader.ts'
 import { beliefRows, suspects, verdictSentence } from '@evenbore/words/sentences/verdict.ts'
-import { suggestionWords } from './suggestion-words.ts'
+import { suggestionWords, testAddress } from './suggestion-words.ts'
 
 const reader: Reader = { unit: 'psi', locale: 'en-GB', words: en }
 // the trade's own case: 155, 160, 140, 145 psi, spread 12.5 percent (common practice, no source)
@@ -71,4 +71,11 @@ test('a suggestion is said in the words of the trade', () => {
   const words = suggestionWords({ tests: [{ test: 'leakage', cylinders: [3, 1], rockersSlack: [3] }], bits: 1, minutes: 11, bitsPerMinute: 0.1, says: '' }, en)
   expect(words).toBe('Leakage on 3 and 1, rockers of 3 slack')
   expect(suggestionWords({ tests: [{ test: 'leakage', cylinders: [3], wet: true }], bits: 1, minutes: 8.5, bitsPerMinute: 0.1, says: '' }, en)).toBe('Leakage on 3, oil in')
+})
+
+test('a suggested test opens its screen on its cylinder, done as suggested', () => {
+  expect(testAddress('J', { test: 'compression', cylinders: [1, 2] })).toBe('/jobs/J/test?test=compression')
+  expect(testAddress('J', { test: 'leakage', cylinders: [3], rockersSlack: [3] })).toBe('/jobs/J/test?test=leakage&cylinder=3&slack=yes')
+  expect(testAddress('J', { test: 'leakage', cylinders: [3], wet: true })).toBe('/jobs/J/test?test=leakage&cylinder=3&oil=yes')
+  expect(testAddress('J', { test: 'observation', code: 'bubbles-at-joint', cylinders: [2] })).toBe('/jobs/J/test?test=observation&code=bubbles-at-joint&cylinder=2')
 })
