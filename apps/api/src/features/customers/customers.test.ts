@@ -75,7 +75,7 @@ describe('erasing a person', () => {
     expect((await desk().post(`/v1/garages/${chain.mill.id}/vehicles`, { customer: job.customerRecord.id, plate: 'ER 2', description: 'x' })).body.errors).toMatchObject([{ path: '/customer' }])
     const everywhere = await service.database.pool.query(`SELECT string_agg(t::text, ' ') AS text FROM (
       SELECT to_jsonb(trail_entry) AS t FROM trail_entry UNION ALL SELECT to_jsonb(outbox_event) FROM outbox_event UNION ALL SELECT to_jsonb(audit_entry) FROM audit_entry) x`)
-    expect(everywhere.rows[0].text).not.toMatch(/Ines|4711|Moinho/)
+    expect(everywhere.rows[0].text).not.toMatch(/Ines|912.?004.?711|Moinho/)
     expect(everywhere.rows[0].text).toContain('customer.erased')
   })
 })
