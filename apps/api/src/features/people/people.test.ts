@@ -23,7 +23,7 @@ describe('people', () => {
     const answer = await owner().post('/v1/people', body)
     expect(answer.status, JSON.stringify(answer.body)).toBe(201)
     expect(answer.body).toMatchObject({ name: 'Vera Lund', email: body.email, hasPin: true, roles: [{ garage: chain.mill.id, role: 'technician' }], version: 1 })
-    expect(JSON.stringify(answer.body)).not.toMatch(/twelve|"2468"|argon/)
+    expect(JSON.stringify(answer.body)).not.toMatch(/twelve|(?<![0-9a-f-])2468(?![0-9a-f-])|argon/)
     const row = await service.database.prisma.person.findUniqueOrThrow({ where: { id: answer.body.id } })
     expect([row.passwordHash, row.pinHash].every((hash) => hash?.startsWith('$argon2id$'))).toBe(true)
     expect((await signIn(body.email, body.password)).status).toBe(200)

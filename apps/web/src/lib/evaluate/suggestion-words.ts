@@ -26,12 +26,14 @@ export function screenOf(test: SuggestedTest): string {
   return test.wet ? 'wet' : test.running ? 'running' : test.snap ? 'snap' : 'compression'
 }
 
-/** Where a suggested test is noted: its screen, what is looked for, the cylinder where it is one, and how a leakage test is done. */
+/** Where a suggested test is noted: its screen, what is looked for, and of a leakage test the cylinder and how it is done. */
 export function testAddress(job: string, test: SuggestedTest): string {
   const asked = new URLSearchParams({ test: screenOf(test) })
   if (test.code) asked.set('code', test.code)
-  if (test.cylinders?.length === 1) asked.set('cylinder', String(test.cylinders[0]))
-  if (test.test === 'leakage' && test.rockersSlack?.length) asked.set('slack', 'yes')
-  if (test.test === 'leakage' && test.wet) asked.set('oil', 'yes')
+  if (test.test === 'leakage' && test.cylinders?.length === 1) {
+    asked.set('cylinder', String(test.cylinders[0]))
+    if (test.rockersSlack?.length) asked.set('slack', 'yes')
+    if (test.wet) asked.set('oil', 'yes')
+  }
   return `/jobs/${job}/test?${asked}`
 }
