@@ -118,16 +118,18 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
     logSd,
     lowPa: gaugeOf(absolute * Math.exp(-z95 * absoluteLogSd)),
     highPa: gaugeOf(absolute * Math.exp(z95 * absoluteLogSd)),
-    basis: basisOf(engine, rodKnown, conditions),
+    basis: basisOf(engine, rodKnown, conditions, volumeBeforeValveMl !== null),
   }
 }
 
-function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Conditions): string {
+function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Conditions, volumeKnown: boolean): string {
   const assumed = [
     engine.intakeClosesDegAbdc === undefined ? 'intake closing' : '',
     rodKnown ? '' : 'rod length',
     conditions.crankingRpm === undefined ? 'cranking speed' : '',
+    engine.boreMm && engine.strokeMm ? '' : 'size of the cylinder',
+    volumeKnown ? '' : 'volume before the check valve',
   ].filter(Boolean)
   const open = assumed.length > 0 ? `; assumed from memory: ${assumed.join(', ')}` : ''
-  return `slider-crank volume at intake closing, polytropic exponent 1.2 to 1.3, station air pressure${open}. A window, not a limit: evenness counts more`
+  return `slider-crank volume at intake closing, polytropic exponent ${engine.fuel === 'diesel' ? 'about 1.2' : '1.2 to 1.3'}, station air pressure${open}. A window, not a limit: evenness counts more`
 }
