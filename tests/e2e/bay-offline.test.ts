@@ -118,6 +118,9 @@ test('without network somebody of the last day takes over by PIN, a wrong PIN do
       hold({ answer: () => route.fulfill({ response }) })
     }, { times: 1 })
   })
+  // a server that is busy just then is asked again: the list of the last day must not stay
+  const busy = page.waitForResponse((response) => response.url().endsWith('/v1/tablets/people') && response.status() === 503)
+  await page.route('**/v1/tablets/people', (route) => route.fulfill({ status: 503 }), { times: 1 })
   await page.goto(`${scene.base}/bay`)
   await page.getByRole('button', { name: 'Hand over the tablet' }).click()
   await page.getByRole('heading', { name: 'Who is working here?' }).waitFor()
@@ -125,6 +128,7 @@ test('without network somebody of the last day takes over by PIN, a wrong PIN do
   const late = page.waitForResponse('**/v1/me')
   await answer()
   await (await late).finished()
+  await busy
   await page.getByRole('button', { name: scene.chain.mill.manager.name }).waitFor()
   expect(await page.getByRole('button', { name: 'Hand over the tablet' }).count()).toBe(0)
   await context.setOffline(true)
