@@ -5,6 +5,7 @@ import { testChain, testService, type TestChain, type TestService } from '../sup
 import { jobAt, need, signInCrew, type Crew } from './parts/stages.ts'
 import { demandBuild, openDevice, signIn } from './parts/walk.ts'
 import { soon } from './parts/soon.ts'
+import { untold } from './parts/untold.ts'
 
 /** The desk for people who magnify, who use no mouse, who want nothing to move, or who listen: see apps/web/SCREEN-READER.md. */
 let service: TestService
@@ -89,7 +90,7 @@ test('from the floor to an approved quote by keyboard alone', async () => {
   await page.keyboard.press('Enter')
   await page.waitForURL(`**/decide`)
   await page.getByRole('button', { name: 'Refuse' }).waitFor()
-  for (const part of [/table "Quote 1"/, /button "Send back with a question"/, /button "Refuse"/]) expect(await page.locator('body').ariaSnapshot()).toMatch(part)
+  await soon(() => untold(page, [/table "Quote 1"/, /button "Send back with a question"/, /button "Refuse"/])).toEqual([])
   await tabTo(/^Approve/)
   expect(await page.evaluate(() => getComputedStyle(document.activeElement!).outlineStyle)).toBe('solid')
   await page.keyboard.press('Enter')
@@ -108,9 +109,7 @@ test('what a screen reader is told at the desk is what the walk says', async () 
   for (const [path, there, promised] of walk()) {
     await page.goto(path)
     await page.getByText(there).filter({ visible: true }).first().waitFor()
-    await soon(() => page.getByText('Fetching…').count()).toBe(0)
-    const told = await page.locator('body').ariaSnapshot()
-    for (const part of promised) expect(told, path).toMatch(part)
+    await soon(() => untold(page, promised)).toEqual([])
   }
 })
 
