@@ -129,5 +129,6 @@ export const tendencies: Readonly<Partial<Record<Fault, Entry<{ readonly chance:
   'ring-broken-or-stuck': entry({ chance: 0.01, each: 0.4 }, COMMON_PRACTICE, 'Rings stuck in several cylinders, mostly by standing.'),
   'fuel-wash': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'A rich mixture washes several bores.'),
   'carbon-build-up': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'Short runs or oil leave carbon in several cylinders.'),
+  'clearance-tight': entry({ chance: 0.006, each: 0.4 }, COMMON_PRACTICE, 'Clearances close up on every valve that runs hot: not set for long, or set wrong, they are gone on several.'),
   'valve-sticking': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'Old fuel or standing makes several valves stick.'),
 }
