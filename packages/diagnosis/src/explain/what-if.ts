@@ -34,7 +34,7 @@ export function whatIf(inference: Inference): WhatIf {
     return found
   }
   const tablesOf = (i: number, changed: CylinderEvidence): Likelihood =>
-    likelihoodOf(i, changed, gaugeEvidence(changed, evidence, space.knowledge), evidence, space, { cylinder: evidence.cylinders[i]!, likelihood: emissions[i]! })
+    likelihoodOf(i, changed, gaugeEvidence(changed, evidence, space.knowledge), evidence, space, emissions[i]!, { cylinder: evidence.cylinders[i]!, likelihood: emissions[i]! })
   const ownWith = (i: number, changed: CylinderEvidence): Float64Array => {
     const { dry, wet, leakage } = evidence.cylinders[i]!
     const same = dry === changed.dry && wet === changed.wet && leakage === changed.leakage

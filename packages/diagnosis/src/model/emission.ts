@@ -9,25 +9,40 @@ import { weighLooks } from './looks.ts'
 import { faultChance } from './past.ts'
 import { sumStates } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Emission, Likelihood, Workspace } from './workspace.ts'
+import type { Emission, Likelihood, Priors, Workspace } from './workspace.ts'
 
-/** Prior of a cylinder's own state (sound, then each fault): without any tendency, and in each class of engine [class * OWN_COUNT + own]. */
-function ownPriors(cylinder: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): { base: Float64Array; prior: Float64Array } {
+/** Priors of the own states (sound, then each fault) of cylinders with this place and past. */
+export function ownPriors({ faultFactors }: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): Priors {
   const base = new Float64Array(OWN_COUNT)
   const faulty = faultChance(count, knowledge)
   const total = FAULTS.reduce((sum, f) => sum + knowledge.faults[f].value.share, 0)
   let sum = 1 - faulty
   base[0] = sum
   FAULTS.forEach((fault, f) => {
-    base[f + 1] = faulty * knowledge.faults[fault].value.share / total * (cylinder.faultFactors[fault] ?? 1)
+    base[f + 1] = faulty * knowledge.faults[fault].value.share / total * (faultFactors[fault] ?? 1)
     sum += base[f + 1]!
   })
   for (let f = 0; f < OWN_COUNT; f++) base[f]! /= sum
-  const prior = new Float64Array(grid.classes.length * OWN_COUNT)
+  const prior = new Float64Array(grid.classes.length * OWN_COUNT), likeliest = new Float64Array(OWN_COUNT)
   grid.classes.forEach(({ tendency, each }, c) => {
-    for (let f = 0; f < OWN_COUNT; f++) prior[c * OWN_COUNT + f] = base[f]! * (1 - each) + (tendency !== 0 && f === tendency ? each : 0)
+    for (let f = 0; f < OWN_COUNT; f++) {
+      const p = base[f]! * (1 - each) + (tendency !== 0 && f === tendency ? each : 0)
+      prior[c * OWN_COUNT + f] = p
+      if (p > likeliest[f]!) likeliest[f] = p
+    }
   })
-  return { base, prior }
+  return { base, prior, likeliest, kinds: kindsOf(prior, grid) }
+}
+
+/** The priors of every cylinder; those that differ in nothing share them. */
+export function allPriors({ cylinders }: Evidence, grid: Grid, knowledge: Knowledge): Priors[] {
+  const known = new Map<string, Priors>()
+  return cylinders.map((cylinder) => {
+    const key = JSON.stringify(cylinder.faultFactors)
+    let priors = known.get(key)
+    if (priors === undefined) known.set(key, (priors = ownPriors(cylinder, cylinders.length, grid, knowledge)))
+    return priors
+  })
 }
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
@@ -36,8 +51,8 @@ const PRUNE = 1e-7
 const BRIDGE_CARE = 10
 
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
-export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace): Emission {
-  return summed(likelihoodOf(index, cylinder, gauge, evidence, space), space)
+export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, priors: Priors): Emission {
+  return summed(likelihoodOf(index, cylinder, gauge, evidence, space, priors), space)
 }
 
 /** The sums of a cylinder whose tables are there; `room` as in `sumStates`. */
@@ -53,15 +68,14 @@ export interface Before {
 }
 
 /** Weighs the readings of one cylinder for every state. */
-export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, before?: Before): Likelihood {
+export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, priors: Priors, before?: Before): Likelihood {
   const { states, grid, knowledge } = space
   // whether there is a wet reading says how a dry one may be wrong
   const sameDry = before?.cylinder.dry === cylinder.dry && (before.cylinder.wet.length > 0) === (cylinder.wet.length > 0)
   const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(index, gauge, grid, states)
   const wet = before !== undefined && sameDry && before.cylinder.wet === cylinder.wet ? before.likelihood.wet : wetTable(gauge, grid, states, knowledge)
   const looks = before?.cylinder.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
-  const { base, prior } = before?.likelihood ?? ownPriors(cylinder, evidence.cylinders.length, grid, knowledge)
-  const likeliest = Float64Array.from({ length: OWN_COUNT }, (_, f) => grid.classes.reduce((most, _, c) => Math.max(most, prior[c * OWN_COUNT + f]!), 0))
+  const { base, prior, likeliest, kinds } = priors
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
   // a leaking adaptor is told from the mixture of the dry readings unless oil came after it; a repeat that agrees rules it out
@@ -77,7 +91,7 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  return { dry, wet, leak, leakRow, looks, weight, base, prior, live, kinds: before?.likelihood.kinds ?? kindsOf(prior, grid) }
+  return { dry, wet, leak, leakRow, looks, weight, base, prior, likeliest, kinds, live }
 }
 
 /** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */

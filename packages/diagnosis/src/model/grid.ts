@@ -210,6 +210,17 @@ function levelDensity(cause: CausePrior, kind: EngineClass, evidence: Evidence, 
   return (m) => Math.exp(-(m - centre) * (m - centre) * half) * scale
 }
 
+/** Density of the common level, summed over the causes that engines of a class can have, at steps of `COARSE`; without the share of the class. */
+function levelDensities(kind: EngineClass, causes: readonly CausePrior[], evidence: Evidence, knowledge: Knowledge, from: number, count: number): Float64Array {
+  const sum = new Float64Array(count)
+  CAUSES.forEach((cause, e) => {
+    if (classShare(cause, kind) === 0) return
+    const at = levelDensity(causes[e]!, kind, evidence, knowledge)
+    for (let i = 0; i < count; i++) sum[i]! += causes[e]!.prior * at(from + i * COARSE)
+  })
+  return sum
+}
+
 interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; readonly steps: readonly number[] }
 
 function layColumns(
@@ -229,12 +240,14 @@ function layColumns(
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
   const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states, faultChance(evidence.cylinders.length, knowledge))
+  // classes that differ in the prior of own states alone share what is expected of their level
+  const expected = new Map<string, Float64Array>()
   const scores = rough.map((row, c) => {
-    const densities = CAUSES.flatMap((cause, e) => {
-      const share = causes[e]!.prior * classShare(cause, classes[c]!)
-      return share === 0 ? [] : [{ share, at: levelDensity(causes[e]!, classes[c]!, evidence, knowledge) }]
-    })
-    return row.map((r, i) => r + Math.log(densities.reduce((sum, { share, at }) => sum + share * at(from + i * COARSE), 1e-300)))
+    const kind = classes[c]!
+    const key = kind.lowBank === null ? String(kind.commonLoss) : 'bank'
+    let densities = expected.get(key)
+    if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, from, row.length)))
+    return row.map((r, i) => r + Math.log(kind.share * densities[i]! + 1e-300))
   })
   const kept: { c: number; first: number; last: number }[] = []
   const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))

@@ -1,6 +1,6 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
-import { emit } from './emission.ts'
+import { allPriors, emit } from './emission.ts'
 import type { Evidence } from './evidence.ts'
 import { signatures, weighFlags, type Flags } from './flags.ts'
 import { layGrid, type GaugeEvidence } from './grid.ts'
@@ -67,7 +67,8 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
     knowledge, states, grid, ears, curve: tabulatePercent(evidence), subsets: flags.subsets,
     grouping: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
   }
-  const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space))
+  const priors = allPriors(evidence, grid, knowledge)
+  const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space, priors[i]!))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
   const worn = emissions.map(() => new Float64Array(states.count))
   const room = new Room()

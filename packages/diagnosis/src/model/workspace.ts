@@ -19,8 +19,19 @@ export interface Workspace {
   readonly subsets: readonly number[]
 }
 
+/** Priors of a cylinder's own states. */
+export interface Priors {
+  /** Without any tendency. */
+  readonly base: Float64Array
+  /** In each class of engine: [class * OWN_COUNT + own] */
+  readonly prior: Float64Array
+  /** In the class where each is likeliest. */
+  readonly likeliest: Float64Array
+  readonly kinds: Kinds
+}
+
 /** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
-export interface Emission {
+export interface Emission extends Priors {
   /** [loss row * levels + level] */
   readonly dry: Float64Array | null
   /** [(family * seal rows + row) * rises + v] */
@@ -29,13 +40,10 @@ export interface Emission {
   readonly leak: Float64Array | null
   readonly leakRow: Int32Array
   readonly looks: Looks | null
-  /** Weight x looks of each state; the prior of its own fault stands in `prior` ([class * OWN_COUNT + own]), and without any tendency in `base`. */
+  /** Weight x looks of each state, without the prior of its own fault. */
   readonly weight: Float64Array
-  readonly base: Float64Array
-  readonly prior: Float64Array
   /** 1 for states worth summing. */
   readonly live: Uint8Array
-  readonly kinds: Kinds
   /** [signature * bridge levels + level] over the cells, null where no state is; scaled to a largest value of one by `scale`. */
   readonly blocks: readonly (Float64Array | null)[]
   readonly scale: number
