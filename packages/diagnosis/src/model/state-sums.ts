@@ -2,7 +2,7 @@ import { sumDry, weighDry } from './dry-sums.ts'
 import type { StateGroup } from './groups.ts'
 import type { Kinds } from './kinds.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Emission, KeptCells, Workspace } from './workspace.ts'
+import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
 export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'base' | 'live' | 'kinds'>
@@ -163,8 +163,8 @@ export function weighStates(tables: Tables, scale: number, around: readonly Floa
       for (let f = 0; f < grid.families.length; f++) {
         if (!gatherLevels(f, bridgeLevel, tables, space, around[signature]!, kept, scratch)) continue
         for (const group of groups) {
-          gatherCells(group, f, tables, space, scratch)
-          outOf(group, f, tables, space, scratch, into[f]!)
+          gatherCells(group, f, tables, space, kept.boxes[f]!, scratch)
+          outOf(group, f, tables, space, kept.boxes[f]!, scratch, into[f]!)
         }
       }
     }
@@ -181,16 +181,16 @@ export function weighStates(tables: Tables, scale: number, around: readonly Floa
 
 /** What is not the cylinder's own for each kind by level and cell, the classes of a family summed into `byLevel`; false when nothing is kept there. */
 function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid }: Workspace, around: Float64Array, kept: KeptCells, { byLevel }: Scratch): boolean {
-  const count = widthOf(f, grid)
+  const { rises, leaks } = kept.boxes[f]!
+  const count = rises * leaks
+  if (count === 0) return false
   const levels = grid.ladders[f]!.count
   const ratios = kinds.ratios[f]!
   const base = bridgeLevel * kept.cells.length
   byLevel.fill(0, 0, ratios.length * levels * count)
-  let any = false
   grid.families[f]!.forEach((c, i) => {
     const first = grid.columnFrom[c]!, last = grid.columnFrom[c + 1]!
     if (kept.from[first] === kept.from[last]) return
-    any = true
     for (let kind = 0; kind < ratios.length; kind++) {
       const ratio = ratios[kind]![i]!
       if (ratio === 0) continue
@@ -200,12 +200,12 @@ function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid 
       }
     }
   })
-  return any
+  return true
 }
 
 /** Sums the levels with the dry likelihood of a group, for each kind that the group has, into `byCell`. */
-function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables, { grid, states }: Workspace, { byCell, byLevel, inGroup }: Scratch): void {
-  const count = widthOf(f, grid)
+function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables, { grid, states }: Workspace, { rises, leaks }: Box, { byCell, byLevel, inGroup }: Scratch): void {
+  const count = rises * leaks
   const levels = grid.ladders[f]!.count
   const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
   inGroup.fill(0)
@@ -225,10 +225,9 @@ function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables,
 }
 
 /** Multiplies wet and leak likelihood in, run by run, and adds to the states. */
-function outOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live, kinds }: Tables, { grid, states }: Workspace, { byCell, byLeak, inGroup }: Scratch, out: Float64Array): void {
-  const first = grid.families[f]![0]!
-  const from = grid.leakFrom[first]!, width = grid.leakTo[first]! - from
-  const rises = grid.rises.length, count = rises * width
+function outOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live, kinds }: Tables, { grid, states }: Workspace, box: Box, { byCell, byLeak, inGroup }: Scratch, out: Float64Array): void {
+  const { rises, leaks: width } = box
+  const from = grid.leakFrom[grid.families[f]![0]!]! + box.leak, count = rises * width
   const { states: list, runs } = group
   for (let r = 0; r + 1 < runs.length; r++) {
     let summed = 0
@@ -237,7 +236,7 @@ function outOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live,
       if (live[s] === 0) continue
       if (summed === 0) {
         summed = 1
-        const wetAt = (f * states.sealRows.length + states.sealRow[s]!) * rises
+        const wetAt = (f * states.sealRows.length + states.sealRow[s]!) * grid.rises.length + box.rise
         for (let kind = 0; kind < inGroup.length; kind++) {
           if (inGroup[kind] === 0) continue
           const at = kind * width

@@ -3,7 +3,7 @@ import { around, bridged, sumChain, type ChainSums } from './chain.ts'
 import type { Flags } from './flags.ts'
 import { fresh, type Take } from './room.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Emission, KeptCells, Workspace } from './workspace.ts'
+import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** Sums over everything hidden, kept in parts so that marginals can be asked for one by one. */
 export interface EngineSums {
@@ -50,19 +50,46 @@ function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells 
   for (let cell = 0; cell < cells; cell++) if (score[cell]! > best) best = score[cell]!
   let count = 0
   for (let cell = 0; cell < cells; cell++) if (score[cell]! >= best * LEAST_CELL) count++
-  const kept = { cells: new Int32Array(count), from: new Int32Array(columns + 1), inner: new Int32Array(count) }
+  const kept = { cells: new Int32Array(count), from: new Int32Array(columns + 1) }
   let at = 0
   for (let q = 0; q < columns; q++) {
     kept.from[q] = at
     const end = q + 1 < columns ? offset[q + 1]! : cells
     for (let cell = offset[q]!; cell < end; cell++) {
       if (score[cell]! < best * LEAST_CELL) continue
-      kept.inner[at] = cell - offset[q]!
       kept.cells[at++] = cell
     }
   }
   kept.from[columns] = at
-  return kept
+  return { ...kept, ...boxesOf(kept.cells, kept.from, grid) }
+}
+
+/** What holds the kept cells of each family, and the place of each cell in it. */
+function boxesOf(cells: Int32Array, from: Int32Array, { families, columnFrom, offset, leakFrom, leakTo }: Workspace['grid']): Pick<KeptCells, 'boxes' | 'inner'> {
+  const inner = new Int32Array(cells.length)
+  const boxes = families.map((classes): Box => {
+    const width = leakTo[classes[0]!]! - leakFrom[classes[0]!]!
+    let rise = Infinity, lastRise = -1, leak = Infinity, lastLeak = -1
+    const each = (visit: (at: number, v: number, l: number) => void): void => {
+      for (const c of classes) {
+        for (let q = columnFrom[c]!; q < columnFrom[c + 1]!; q++) {
+          for (let at = from[q]!; at < from[q + 1]!; at++) {
+            const within = cells[at]! - offset[q]!
+            visit(at, Math.trunc(within / width), within % width)
+          }
+        }
+      }
+    }
+    each((_, v, l) => {
+      rise = Math.min(rise, v); lastRise = Math.max(lastRise, v)
+      leak = Math.min(leak, l); lastLeak = Math.max(lastLeak, l)
+    })
+    if (lastRise < 0) return { rise: 0, rises: 0, leak: 0, leaks: 0 }
+    const leaks = lastLeak - leak + 1
+    each((at, v, l) => { inner[at] = (v - rise) * leaks + l - leak })
+    return { rise, rises: lastRise - rise + 1, leak, leaks }
+  })
+  return { boxes, inner }
 }
 
 /** A cylinder's sums over the kept cells for the states that a subset of forbidden groups allows: [level * cells + cell]. */
@@ -231,7 +258,7 @@ export function commonMeans({ kept, weights, total }: EngineSums, { grid }: Work
       for (const array of weights) p += array[at]!
       level += p * grid.level[q]!
       part[worn]! += p
-      area[worn]! += p * grid.healthyAreas[from + kept.inner[at]! % width]!
+      area[worn]! += p * grid.healthyAreas[from + (kept.cells[at]! - grid.offset[q]!) % width]!
       sealed[worn]! += p * kind.sealed
     }
   }

@@ -52,11 +52,22 @@ export interface Emission extends Priors {
 /** The readings of one cylinder as tables over states and grid, before anything is summed. */
 export type Likelihood = Omit<Emission, 'blocks' | 'scale'>
 
+/** The part of a column in which anything is kept: rises and healthy leaks, each from the first on, so many. */
+export interface Box {
+  readonly rise: number
+  readonly rises: number
+  /** Counted from the first leak that the family can have. */
+  readonly leak: number
+  readonly leaks: number
+}
+
 /** Cells of the grid that carry any weight, in order. Arrays of the sums hold these alone. */
 export interface KeptCells {
   readonly cells: Int32Array
   /** Where the cells of each column begin, and at last their number. */
   readonly from: Int32Array
-  /** Place of each cell within its column: rise and healthy leak. */
+  /** For each family of classes, what holds all its kept cells. */
+  readonly boxes: readonly Box[]
+  /** Place of each cell within the box of its column: rise * leaks + leak. */
   readonly inner: Int32Array
 }
