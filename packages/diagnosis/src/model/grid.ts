@@ -328,6 +328,9 @@ function lossShapes(states: StateSpace): Shapes {
   return shapes
 }
 
+/** The same for the rises with oil: few points, and a sum that stands apart from what else is known. */
+const KEEP_RISES = 10
+
 /** How much room the oil takes in this engine, in standard deviations of what is expected: common to all wet readings. */
 function layRises(gauge: readonly GaugeEvidence[], classes: readonly EngineClass[], refine: number): { points: Float64Array; weights: Float64Array } {
   const wet = gauge.flatMap((g) => (g.rise === null ? [] : [g.rise]))
@@ -347,7 +350,7 @@ function layRises(gauge: readonly GaugeEvidence[], classes: readonly EngineClass
     return sum + Math.log(p)
   }, -0.5 * z * z))
   const best = Math.max(...scores)
-  const points = Float64Array.from(all.filter((_, i) => scores[i]! > best - KEEP_NATS))
+  const points = Float64Array.from(all.filter((_, i) => scores[i]! > best - KEEP_RISES))
   const total = all.reduce((sum, z) => sum + Math.exp(-0.5 * z * z), 0)
   return { points, weights: points.map((z) => Math.exp(-0.5 * z * z) / total) }
 }

@@ -13,11 +13,11 @@ export interface HealthyLeaks {
 }
 
 /** Areas this many nats below a class's best cannot come back into play. */
-const KEEP_NATS = 9
+const KEEP_NATS = 8
 /** Step against the width that prior and readings leave to the logarithm: a Gaussian sum this fine is good to 4e-4 of its value. */
 const STEP = 1.5
-/** Part of the leakage readings that the search for where the leak can lie expects of faulty cylinders, whatever they lose. */
-const FAULTY = 0.15
+/** The search for where the leak can lie takes this part of the readings for those of faulty or seeping cylinders, anywhere in so many percent. */
+const OTHERWISE = { part: 0.5, percent: 30 } as const
 
 /** Lays the grid of the leak that a sound cylinder of this engine has, where prior and readings leave any probability. */
 export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: Knowledge, classes: readonly EngineClass[], refine: number): HealthyLeaks {
@@ -39,7 +39,7 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   const likelihood = Float64Array.from(areas, (area) => read.reduce((sum, { percent, part }) => {
     const sd = Math.hypot(percentNoise.value, sisters.value * slopeAt(part * area))
     const gap = (percent - percentOf(curve, part * area)) / sd
-    return sum + Math.log((1 - FAULTY) * Math.exp(-0.5 * gap * gap) / sd + FAULTY / 100)
+    return sum + Math.log((1 - OTHERWISE.part) * Math.exp(-0.5 * gap * gap) / sd + OTHERWISE.part / OTHERWISE.percent)
   }, 0))
   const from = new Int32Array(count), to = new Int32Array(count)
   const weights = classes.map((_, c) => {
