@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { createClient, type Client } from '@evenbore/client'
 import { startBrowser } from '../support/browser.ts'
 import { TEST_PASSWORD, testChain, testService, type TestChain, type TestService } from '../support/index.ts'
+import { PATIENCE_MS } from './parts/soon.ts'
 import { choose, confirmConditions, demandBuild, openDevice, readCylinders, signIn, takeOverTablet } from './parts/walk.ts'
 
 /**
@@ -65,7 +66,7 @@ test('the front desk books a car in on one page, plate first', async () => {
   await desk.getByLabel(/^Complaint/).fill('Down on power, runs on three when cold')
   // what was typed outlives a reload
   await desk.reload()
-  await expect.poll(() => desk.getByLabel(/^Complaint/).inputValue(), { timeout: 45_000 }).toBe('Down on power, runs on three when cold')
+  await expect.poll(() => desk.getByLabel(/^Complaint/).inputValue(), { timeout: PATIENCE_MS }).toBe('Down on power, runs on three when cold')
   await desk.getByRole('button', { name: 'Book in' }).click()
   await desk.waitForURL(/\/jobs\/[0-9a-f-]{36}/)
   job = /\/jobs\/([0-9a-f-]{36})/.exec(desk.url())![1]!
@@ -98,7 +99,7 @@ test('two desks that look at one job see a reading within a second of its being 
     const put = await api.PUT('/v1/sessions/{session}/readings/{reading}', { params: { path: { session, reading } }, body: { takenAt: new Date().toISOString(), reading: { test: 'compression', cylinder: 3, pressure: { value, unit: 'psi' }, strokeCount: 10 } } })
     expect(put.response.status).toBe(201)
     const told = Date.now()
-    await Promise.all([desk, bench].map((page) => page.getByText(`Cylinder 3: ${value} psi`).first().waitFor({ timeout: 10_000 })))
+    await Promise.all([desk, bench].map((page) => page.getByText(`Cylinder 3: ${value} psi`).first().waitFor()))
     took.push(Date.now() - told)
   }
   // the fastest of three: what else runs on the machine must not decide

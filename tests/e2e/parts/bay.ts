@@ -2,6 +2,7 @@ import type { StoredReading } from '@evenbore/contract'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { startBrowser } from '../../support/browser.ts'
 import { TEST_PIN, testChain, testJob, testService, testTablet, type TestChain, type TestJob, type TestService, type TestTablet } from '../../support/index.ts'
+import { PATIENCE_MS } from './soon.ts'
 
 /** A garage with a job in the tablet's bay, and the address that serves web and API. */
 export interface BayScene {
@@ -43,6 +44,7 @@ export async function gaugeName({ service, job }: BayScene): Promise<string> {
 /** A browser that is this tablet: enrolled, nobody signed in. */
 export async function tabletBrowser(browser: Browser, { base, chain, tablet }: BayScene): Promise<BrowserContext> {
   const context = await browser.newContext({ viewport: { width: 820, height: 1180 }, hasTouch: true, locale: 'en-GB' })
+  context.setDefaultTimeout(PATIENCE_MS)
   const identity = { tablet: tablet.id, name: 'Tablet', garage: chain.mill.id, bay: tablet.bay, tabletToken: tablet.tabletToken }
   await context.addInitScript(([origin, value]) => {
     if (location.origin === origin) localStorage.setItem('evenbore.tablet', value!)

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import { resolve } from 'node:path'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
 import { TEST_PASSWORD, TEST_PIN, type TestPerson } from '../../support/index.ts'
+import { PATIENCE_MS } from './soon.ts'
 
 /** How people of the tests find their way about the screens. English texts, British numbers, the garage's own clock. */
 export const SIZES = { desk: { width: 1280, height: 800 }, tablet: { width: 820, height: 1180 } } as const
@@ -14,7 +15,7 @@ export function demandBuild(): void {
 /** A browser of somebody's own, with nobody signed in. Errors of the page are collected in `errors`. */
 export async function openDevice(browser: Browser, baseURL: string, size: keyof typeof SIZES, errors: string[], theme: 'light' | 'dark' = 'light'): Promise<Page> {
   const context: BrowserContext = await browser.newContext({ baseURL, viewport: SIZES[size], colorScheme: theme, locale: 'en-GB', reducedMotion: 'reduce' })
-  context.setDefaultTimeout(30_000)
+  context.setDefaultTimeout(PATIENCE_MS)
   const page = await context.newPage()
   page.on('pageerror', (error) => errors.push(`${page.url()}: ${error.message}`))
   return page
