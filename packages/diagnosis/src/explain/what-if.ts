@@ -1,12 +1,13 @@
 import { gaugeEvidence } from '../model/compression.ts'
 import { likelihoodOf, summed } from '../model/emission.ts'
 import type { CylinderEvidence } from '../model/evidence.ts'
-import { weighFlags } from '../model/flags.ts'
+import { weighFlags, type Flags } from '../model/flags.ts'
 import { weighLooks } from '../model/looks.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
 import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import { OWN_COUNT } from '../model/states.ts'
+import { mistakenFor } from '../model/swapped.ts'
 import type { Likelihood } from '../model/workspace.ts'
 import type { Target } from './targets.ts'
 
@@ -21,6 +22,13 @@ export interface WhatIf {
   ownWith(cylinder: number, evidence: CylinderEvidence): Float64Array
 }
 
+/** All cylinders as some were read otherwise, those that must be weighed anew, and their tables. */
+interface Otherwise {
+  readonly cylinders: readonly CylinderEvidence[]
+  readonly touched: readonly number[]
+  readonly tables: (i: number) => Likelihood
+}
+
 /** Prepares an inference to be asked. */
 export function whatIf(inference: Inference): WhatIf {
   const { evidence, space, emissions, sums, flags } = inference
@@ -33,12 +41,28 @@ export function whatIf(inference: Inference): WhatIf {
     if (found === undefined) surroundings.set(i, (found = aroundOf(sums, i, space)))
     return found
   }
-  const tablesOf = (i: number, changed: CylinderEvidence): Likelihood =>
-    likelihoodOf(i, changed, gaugeEvidence(changed, evidence, space.knowledge), evidence, space, emissions[i]!, { cylinder: evidence.cylinders[i]!, likelihood: emissions[i]! })
+  /** The engine with some cylinders read otherwise; a cylinder whose notes may be those of one of them is weighed anew as well. */
+  const readOtherwise = (changed: ReadonlyMap<number, CylinderEvidence>): Otherwise => {
+    const then = { ...evidence, cylinders: evidence.cylinders.map((before, i) => changed.get(i) ?? before) }
+    const gauge = inference.gauge.map((before, i) => (changed.has(i) ? gaugeEvidence(then.cylinders[i]!, evidence, space.knowledge) : before))
+    const others = [...changed].flatMap(([i, after]) => (sameNotes(evidence.cylinders[i]!, after) ? [] : mistakenFor(space.grid.classes, i)))
+    return {
+      cylinders: then.cylinders, touched: [...new Set([...changed.keys(), ...others])],
+      tables: (i) => likelihoodOf(i, gauge, then, space, emissions[i]!, { cylinders: evidence.cylinders, likelihood: emissions[i]! }),
+    }
+  }
+  const sumsThen = (then: Otherwise, weighed: Flags): EngineSums =>
+    resum(sums, new Map(then.touched.map((i, k) => [i, sumsOf(inference, i, then, (rooms[k] ??= []), room.take)] as const)), weighed, space, room.take)
   const ownWith = (i: number, changed: CylinderEvidence): Float64Array => {
     const { dry, wet, leakage } = evidence.cylinders[i]!
     const same = dry === changed.dry && wet === changed.wet && leakage === changed.leakage
-    return (same ? seenOtherwise(inference, i, changed) : null) ?? ownProbabilities(tablesOf(i, changed), around(i), sums, space)
+    const seen = same ? seenOtherwise(inference, i, changed) : null
+    if (seen !== null) return seen
+    const then = readOtherwise(new Map([[i, changed]]))
+    if (then.touched.length === 1) return ownProbabilities(then.tables(i), around(i), sums, space)
+    room.takeBack()
+    const world = sumsThen(then, flags)
+    return ownProbabilities(then.tables(i), aroundOf(world, i, space, room.take), world, space)
   }
 
   return {
@@ -51,20 +75,20 @@ export function whatIf(inference: Inference): WhatIf {
         const after = { ...before, dry: keep(before.dry, readings), wet: keep(before.wet, readings), leakage: keep(before.leakage, readings), sights: keep(before.sights, readings) }
         if (!sameLists(before, after)) changed.set(i, after)
       })
+      const then = readOtherwise(changed)
       let world: { sums: EngineSums; causes: Float64Array } | undefined
       const changedWorld = () => {
         if (world !== undefined) return world
         const weighed = engine === evidence.engine ? flags : weighFlags(engine, space.knowledge, evidence.engine)
-        const replaced = new Map([...changed].map(([i, after], k) => [i, sumsOf(inference, i, after, tablesOf, (rooms[k] ??= []), room.take)] as const))
-        const sumsThen = resum(sums, replaced, weighed, space, room.take)
-        return (world = { sums: sumsThen, causes: causesOf(sumsThen, weighed, space) })
+        const inAll = sumsThen(then, weighed)
+        return (world = { sums: inAll, causes: causesOf(inAll, weighed, space) })
       }
       const owns = new Map<number, Float64Array>()
       const ownOf = (i: number): Float64Array => {
         const after = changed.get(i)
-        if (after !== undefined && changed.size === 1 && engine === evidence.engine) return ownWith(i, after)
-        const then = changedWorld().sums
-        return ownProbabilities(after === undefined ? emissions[i]! : tablesOf(i, after), aroundOf(then, i, space, room.take), then, space)
+        if (after !== undefined && then.touched.length === 1 && engine === evidence.engine) return ownWith(i, after)
+        const { sums: inAll } = changedWorld()
+        return ownProbabilities(then.touched.includes(i) ? then.tables(i) : emissions[i]!, aroundOf(inAll, i, space, room.take), inAll, space)
       }
       return (target) => {
         if (target.kind === 'cause') return changedWorld().causes[target.cause]!
@@ -93,12 +117,18 @@ function seenOtherwise({ emissions, space, states }: Inference, i: number, chang
 }
 
 /** Sums of a changed cylinder over its own states, to be asked for before `room`, and what `take` gives, is used again. */
-function sumsOf({ emissions, sums, space }: Inference, i: number, after: CylinderEvidence, tablesOf: (i: number, after: CylinderEvidence) => Likelihood, room: Float64Array[], take: Take) {
-  if (after.dry.length + after.wet.length + after.leakage.length + after.sights.length === 0) {
+function sumsOf({ emissions, sums, space }: Inference, i: number, { cylinders, tables }: Otherwise, room: Float64Array[], take: Take) {
+  const { dry, wet, leakage, sights } = cylinders[i]!
+  if (dry.length + wet.length + leakage.length + sights.length === 0) {
     return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space, take)
   }
-  const emission = summed(tablesOf(i, after), space, room)
+  const emission = summed(tables(i), space, room)
   return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space, take)
+}
+
+/** Are the notes that may stand under another cylinder the same? */
+function sameNotes(before: CylinderEvidence, after: CylinderEvidence): boolean {
+  return before.dry === after.dry && before.leakage === after.leakage
 }
 
 function keep<T extends { readonly reading: number }>(list: readonly T[], left: ReadonlySet<number>): readonly T[] {

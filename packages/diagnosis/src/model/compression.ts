@@ -4,6 +4,7 @@ import { expMinus } from './exponential.ts'
 import { bankLoss, type EngineClass, type GaugeEvidence, type Grid } from './grid.ts'
 import { combineReadings, densitiesThrough } from './mixture.ts'
 import type { StateSpace } from './states.ts'
+import { notedUnder } from './swapped.ts'
 
 /** Turns the gauge readings of a cylinder into what the grid needs. */
 export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, knowledge: Knowledge): GaugeEvidence {
@@ -11,13 +12,14 @@ export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, kn
   const wet = cylinder.wet.map(inLogs(knowledge))
   // what made one reading wrong seldom does it again: with oil the sum over a wrong dry reading stands in the rise and in states of its own
   const mixture = combineReadings(dry, wet.length === 0 ? 1 : knowledge.noise.wrongAgain.value, knowledge)
-  if (dry.length === 0 || wet.length === 0) return { dry: mixture, rise: null }
   // a bad seat only loses pressure: among repeats the higher ones speak of the cylinder
-  const before = upper(dry), after = upper(wet)
+  const before = dry.length === 0 ? null : upper(dry)
+  if (before === null || wet.length === 0) return { dry: mixture, before: before?.logPa ?? null, rise: null }
+  const after = upper(wet)
   const fallen = knowledge.noise.dropped.value
   const loose = [cylinder.dry, cylinder.wet].filter((list) => list.every((r) => r.dropped === true)).length
   const variance = before.variance + after.variance + knowledge.oil.noise.value ** 2 + loose * (fallen.shift ** 2 + fallen.spread ** 2) + Math.min(...dry.map((r) => r.unreleased)) * knowledge.noise.unreleased.value.stoodHigher ** 2
-  return { dry: mixture, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
+  return { dry: mixture, before: before.logPa, rise: { log: after.logPa - before.logPa, variance, expected: evidence.oilRise(cylinder.wet[0]!.oilMl) } }
 }
 
 function inLogs(knowledge: Knowledge) {
@@ -42,14 +44,16 @@ function upper(readings: readonly { logPa: number; variance: number }[]): { logP
 }
 
 /** Likelihood of a cylinder's dry readings for each (loss row, level): index row * levels + level. */
-export function dryTable(cylinder: number, gauge: GaugeEvidence, grid: Grid, states: StateSpace): Float64Array | null {
-  const { dry } = gauge
-  if (dry === null) return null
+export function dryTable(cylinder: number, gauge: readonly GaugeEvidence[], grid: Grid, states: StateSpace): Float64Array | null {
+  if (gauge[cylinder]!.dry === null) return null
   const rows = states.lossRows.length, levels = grid.ladderFrom[grid.families.length]!
   const table = new Float64Array(rows * levels)
   for (let f = 0; f < grid.families.length; f++) {
     if (grid.ladders[f]!.count === 0) continue
     const kind = grid.classes[grid.families[f]![0]!]!, lower = bankLoss(kind, cylinder)
+    const { dry } = gauge[notedUnder(kind, 'dry', cylinder)]!
+    // what is not there cannot stand in the wrong place
+    if (dry === null) continue
     for (let r = 0; r < rows; r++) {
       const { mean, sd } = states.lossRows[r]!
       densitiesThrough(dry, kind.sisterVariance + sd * sd, grid.ladders[f]!, mean + lower, table, r * levels + grid.ladderFrom[f]!)
@@ -59,15 +63,18 @@ export function dryTable(cylinder: number, gauge: GaugeEvidence, grid: Grid, sta
 }
 
 /** Likelihood of the rise with oil for each (family of classes, seal row, rise): index (family * rows + row) * rises + v. */
-export function wetTable(gauge: GaugeEvidence, grid: Grid, states: StateSpace, knowledge: Knowledge): Float64Array | null {
-  const { rise } = gauge
+export function wetTable(cylinder: number, gauge: readonly GaugeEvidence[], grid: Grid, states: StateSpace, knowledge: Knowledge): Float64Array | null {
+  const { rise, before } = gauge[cylinder]!
   if (rise === null) return null
   const rises = grid.rises.length
   const rows = states.sealRows.length
   const table = new Float64Array(grid.families.length * rows * rises)
   for (let f = 0; f < grid.families.length; f++) {
     const kind = grid.classes[grid.families[f]![0]!]!
-    for (let r = 0; r < rows; r++) weighRises(rise, grid, kind, states.sealRows[r]!, knowledge, table, (f * rows + r) * rises)
+    const noted = gauge[notedUnder(kind, 'dry', cylinder)]!.before
+    if (noted === null) continue
+    const risen = { ...rise, log: rise.log + before! - noted }
+    for (let r = 0; r < rows; r++) weighRises(risen, grid, kind, states.sealRows[r]!, knowledge, table, (f * rows + r) * rises)
   }
   return table
 }

@@ -7,6 +7,7 @@ import { kindsOf } from './kinds.ts'
 import { leakSums } from './leakage.ts'
 import { weighLooks } from './looks.ts'
 import { faultChance } from './past.ts'
+import { mistakenFor, notedUnder } from './swapped.ts'
 import { sumStates } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
 import type { Emission, Likelihood, Priors, Workspace } from './workspace.ts'
@@ -51,8 +52,8 @@ const PRUNE = 1e-7
 const BRIDGE_CARE = 10
 
 /** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
-export function emit(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, priors: Priors): Emission {
-  return summed(likelihoodOf(index, cylinder, gauge, evidence, space, priors), space)
+export function emit(index: number, gauge: readonly GaugeEvidence[], evidence: Evidence, space: Workspace, priors: Priors): Emission {
+  return summed(likelihoodOf(index, gauge, evidence, space, priors), space)
 }
 
 /** The sums of a cylinder whose tables are there; `room` as in `sumStates`. */
@@ -63,18 +64,20 @@ export function summed(likelihood: Likelihood, space: Workspace, room?: Float64A
 
 /** What is known of a cylinder already: tables of lists of readings that stay the same need not be made again. */
 export interface Before {
-  readonly cylinder: CylinderEvidence
+  readonly cylinders: readonly CylinderEvidence[]
   readonly likelihood: Likelihood
 }
 
 /** Weighs the readings of one cylinder for every state. */
-export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: GaugeEvidence, evidence: Evidence, space: Workspace, priors: Priors, before?: Before): Likelihood {
+export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evidence: Evidence, space: Workspace, priors: Priors, before?: Before): Likelihood {
   const { states, grid, knowledge } = space
+  const cylinder = evidence.cylinders[index]!, was = before?.cylinders[index]
+  const sameOthers = mistakenFor(grid.classes, index).every((i) => before?.cylinders[i] === evidence.cylinders[i])
   // whether there is a wet reading says how a dry one may be wrong
-  const sameDry = before?.cylinder.dry === cylinder.dry && (before.cylinder.wet.length > 0) === (cylinder.wet.length > 0)
+  const sameDry = sameOthers && was?.dry === cylinder.dry && (was.wet.length > 0) === (cylinder.wet.length > 0)
   const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(index, gauge, grid, states)
-  const wet = before !== undefined && sameDry && before.cylinder.wet === cylinder.wet ? before.likelihood.wet : wetTable(gauge, grid, states, knowledge)
-  const looks = before?.cylinder.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
+  const wet = before !== undefined && sameDry && was?.wet === cylinder.wet ? before.likelihood.wet : wetTable(index, gauge, grid, states, knowledge)
+  const looks = before !== undefined && was?.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
   const { base, prior, likeliest, kinds } = priors
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
@@ -82,16 +85,16 @@ export function likelihoodOf(index: number, cylinder: CylinderEvidence, gauge: G
   const seat = wet === null || cylinder.dry.length > 1 || cylinder.dry[0]?.dropped === true ? 0 : 1
   if (seat === 0) for (let s = 0; s < states.count; s++) if (states.drySeat[s] === 1) weight[s] = 0
   const bound = gaugeBounds(weight, likeliest, dry, wet, space)
-  const { leak, leakRow } = before?.cylinder.leakage === cylinder.leakage ? before.likelihood : leakTable(index, cylinder, evidence, bound, space)
+  const { leak, leakAt, leakRow } = before !== undefined && sameOthers && was?.leakage === cylinder.leakage ? before.likelihood : leakTables(index, evidence, bound, space)
   if (leak !== null) {
-    const most = rowMaxima(leak, leak.length / grid.leakCount, grid.leakCount)
+    const most = rowMaxima(leak, leakRow === states.plainRowOf ? states.plainLeaks.length : states.leaks.length, grid.leakCount)
     for (let s = 0; s < bound.length; s++) bound[s]! *= most[leakRow[s]!]!
   }
   let largest = 0
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  return { dry, wet, leak, leakRow, looks, weight, base, prior, likeliest, kinds, live }
+  return { dry, wet, leak, leakAt, leakRow, looks, weight, base, prior, likeliest, kinds, live }
 }
 
 /** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */
@@ -107,27 +110,36 @@ function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Arra
   return bound
 }
 
-/** Leak likelihoods of the rows that can matter under the bounds so far; rows that cannot stay at zero. */
-function leakTable(index: number, cylinder: CylinderEvidence, evidence: Evidence, bound: Float64Array, space: Workspace): Pick<Emission, 'leak' | 'leakRow'> {
+/** Leak likelihoods of the rows that can matter under the bounds so far, and again where another cylinder's reading may stand here; rows that cannot stay at zero. */
+function leakTables(index: number, evidence: Evidence, bound: Float64Array, space: Workspace): Pick<Emission, 'leak' | 'leakAt' | 'leakRow'> {
   const { states, grid } = space
-  const plain = cylinder.leakage.every((r) => !r.wet && !r.rockersSlack)
-  const rows = plain ? states.plainLeaks : states.leaks
-  const leakRow = plain ? states.plainRowOf : states.leakRow
-  const leaks = leakSums(index, cylinder, evidence, grid, space.knowledge, space.ears, space.curve)
-  if (leaks === null) return { leak: null, leakRow }
-  const leak = new Float64Array(rows.length * grid.leakCount)
+  const { cylinders } = evidence
+  const noted = grid.families.map((classes) => notedUnder(grid.classes[classes[0]!]!, 'leakage', index))
+  const all = [index, ...new Set(noted.filter((i) => i !== index))]
+  const plain = cylinders[index]!.leakage.every((r) => !r.wet && !r.rockersSlack)
+  const rows = plain ? states.plainLeaks : states.leaks, leakRow = plain ? states.plainRowOf : states.leakRow
+  const size = rows.length * grid.leakCount
+  const leakAt = Int32Array.from(noted, (i) => all.indexOf(i) * size)
+  if (cylinders[index]!.leakage.length === 0) return { leak: null, leakAt, leakRow }
+  const leak = new Float64Array(all.length * size)
   const rowMost = new Float64Array(rows.length)
   for (let s = 0; s < bound.length; s++) if (bound[s]! > rowMost[leakRow[s]!]!) rowMost[leakRow[s]!] = bound[s]!
   const order = Int32Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
-  let best = 0
-  for (const r of order) {
-    if (rowMost[r]! * leaks.atMost < best * PRUNE) break
-    leaks.fill(rows[r]!, leak, r * grid.leakCount)
-    let most = 0
-    for (let l = r * grid.leakCount; l < (r + 1) * grid.leakCount; l++) if (leak[l]! > most) most = leak[l]!
-    if (rowMost[r]! * most > best) best = rowMost[r]! * most
-  }
-  return { leak, leakRow }
+  all.forEach((i, k) => {
+    const leaks = leakSums(index, cylinders[i]!, evidence, grid, space.knowledge, space.ears, space.curve)
+    // what is not there cannot stand in the wrong place
+    if (leaks === null) return
+    let best = 0
+    for (const r of order) {
+      if (rowMost[r]! * leaks.atMost < best * PRUNE) break
+      const at = k * size + r * grid.leakCount
+      leaks.fill(rows[r]!, leak, at)
+      let most = 0
+      for (let l = at; l < at + grid.leakCount; l++) if (leak[l]! > most) most = leak[l]!
+      if (rowMost[r]! * most > best) best = rowMost[r]! * most
+    }
+  })
+  return { leak, leakAt, leakRow }
 }
 
 /** Largest value of each row over all classes: tables are [class][row][width] or [row][width]. */

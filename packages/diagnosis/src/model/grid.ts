@@ -6,6 +6,7 @@ import type { Evidence, OilRise } from './evidence.ts'
 import { healthyLeaks } from './healthy-leak.ts'
 import { lowBanks, type LowBank } from './one-bank.ts'
 import { faultChance } from './past.ts'
+import { likelySwaps, type Swap } from './swapped.ts'
 import type { StateSpace } from './states.ts'
 
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
@@ -23,6 +24,8 @@ export interface EngineClass {
   readonly sealedVariance: number
   /** The bank whose valve timing alone is off; null in all other engines. */
   readonly lowBank: LowBank | null
+  /** Two cylinders whose notes stand the wrong way round; null in all other engines. */
+  readonly swap: Swap | null
 }
 
 /** What a cylinder of this class reads below the common level, its own state apart. */
@@ -63,6 +66,8 @@ export interface Grid {
 /** What one cylinder's gauge readings say, ready for the grid. */
 export interface GaugeEvidence {
   readonly dry: Mixture | null
+  /** Logarithm of the dry pressure, of repeats the higher ones. */
+  readonly before: number | null
   /** Rise from dry to wet and its variance; null unless both were read. */
   readonly rise: { readonly log: number; readonly variance: number; readonly expected: OilRise } | null
 }
@@ -164,7 +169,7 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
   const varianceOf = (loss: number, sisters: number): number => sister ** 2 + Math.min(0.15, sisters * loss) ** 2
   const plain = {
     commonLoss: 0, sisterVariance: varianceOf(healthyLoss, knowledge.leakageTest.sisters.value), sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
-    leakSisters: knowledge.leakageTest.sisters.value, lowBank: null,
+    leakSisters: knowledge.leakageTest.sisters.value, lowBank: null, swap: null,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
   const prone = evidence.cylinders.length < 2 ? [] : FAULTS.flatMap((fault, f) => {
@@ -175,9 +180,12 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
   })
   const share = prone.reduce((sum, p) => sum + p.share, 0)
   const banks = lowBanks(evidence.banks, gauge.map((g) => g.dry), knowledge)
+  const swaps = likelySwaps(evidence, gauge, knowledge)
+  const rightlyNoted = 1 - swaps.reduce((sum, swap) => sum + swap.share, 0)
   return [
-    { ...plain, share: 1 / (1 + share) },
-    ...prone.map((p) => ({ ...p, share: p.share / (1 + share) })),
+    { ...plain, share: rightlyNoted / (1 + share) },
+    ...prone.map((p) => ({ ...p, share: rightlyNoted * p.share / (1 + share) })),
+    ...swaps.map((swap) => ({ ...plain, share: swap.share, swap })),
     ...banks.map((lowBank) => ({ ...plain, share: lowBank.share, lowBank })),
     ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
       ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value,
@@ -247,7 +255,9 @@ function layColumns(
     const key = kind.lowBank === null ? String(kind.commonLoss) : 'bank'
     let densities = expected.get(key)
     if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, from, row.length)))
-    return row.map((r, i) => r + Math.log(kind.share * densities[i]! + 1e-300))
+    // wrong notes are rare, and what they explain only air shows: laid as widely as right ones
+    const share = kind.swap === null ? kind.share : 1
+    return row.map((r, i) => r + Math.log(share * densities[i]! + 1e-300))
   })
   const kept: { c: number; first: number; last: number }[] = []
   const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))

@@ -68,7 +68,7 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
     grouping: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
   }
   const priors = allPriors(evidence, grid, knowledge)
-  const emissions = evidence.cylinders.map((c, i) => emit(i, c, gauge[i]!, evidence, space, priors[i]!))
+  const emissions = evidence.cylinders.map((_, i) => emit(i, gauge, evidence, space, priors[i]!))
   const sums = sumEngine(evidence.gaskets, emissions, flags, space)
   const worn = emissions.map(() => new Float64Array(states.count))
   const room = new Room()

@@ -5,7 +5,7 @@ import { OWN_COUNT } from './states.ts'
 import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
-export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakRow' | 'weight' | 'base' | 'live' | 'kinds'>
+export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakAt' | 'leakRow' | 'weight' | 'base' | 'live' | 'kinds'>
 
 /** Room for the sums over one group, for each kind: by healthy leak; by rise and healthy leak; and over the groups by level as well. */
 interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly byLevel: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array; readonly inBlock: Uint8Array }
@@ -69,7 +69,7 @@ function widthOf(f: number, { families, rises, leakFrom, leakTo }: Workspace['gr
 }
 
 /** Weight x wet x leak likelihood of a group's states over rise and healthy leak, for each kind, into `byCell`. */
-function innerOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live, kinds }: Tables, space: Workspace, scratch: Scratch): void {
+function innerOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, weight, live, kinds }: Tables, space: Workspace, scratch: Scratch): void {
   const { grid, states } = space
   const { byLeak, byCell, touched, inGroup } = scratch
   const first = grid.families[f]![0]!
@@ -91,7 +91,7 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, liv
       any = 1
       if (leak === null) for (let l = 0; l < width; l++) byLeak[at + l]! += w
       else {
-        const row = leakRow[s]! * grid.leakCount + from
+        const row = leakAt[f]! + leakRow[s]! * grid.leakCount + from
         for (let l = 0; l < width; l++) byLeak[at + l]! += w * leak[row + l]!
       }
     }
@@ -225,7 +225,7 @@ function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables,
 }
 
 /** Multiplies wet and leak likelihood in, run by run, and adds to the states. */
-function outOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live, kinds }: Tables, { grid, states }: Workspace, box: Box, { byCell, byLeak, inGroup }: Scratch, out: Float64Array): void {
+function outOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, weight, live, kinds }: Tables, { grid, states }: Workspace, box: Box, { byCell, byLeak, inGroup }: Scratch, out: Float64Array): void {
   const { rises, leaks: width } = box
   const from = grid.leakFrom[grid.families[f]![0]!]! + box.leak, count = rises * width
   const { states: list, runs } = group
@@ -253,7 +253,7 @@ function outOf(group: StateGroup, f: number, { wet, leak, leakRow, weight, live,
       let sum = 0
       if (leak === null) for (let l = 0; l < width; l++) sum += byLeak[at + l]!
       else {
-        const row = leakRow[s]! * grid.leakCount + from
+        const row = leakAt[f]! + leakRow[s]! * grid.leakCount + from
         for (let l = 0; l < width; l++) sum += leak[row + l]! * byLeak[at + l]!
       }
       out[s]! += weight[s]! * kinds.lead[own]! * sum

@@ -36,8 +36,10 @@ export interface Emission extends Priors {
   readonly dry: Float64Array | null
   /** [(family * seal rows + row) * rises + v] */
   readonly wet: Float64Array | null
-  /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states */
+  /** [row * leakCount + l] for the row of each state in `leakRow`, filled for the rows of live states; tables of wrong notes after it */
   readonly leak: Float64Array | null
+  /** Where the table of each family of classes begins in it. */
+  readonly leakAt: Int32Array
   readonly leakRow: Int32Array
   readonly looks: Looks | null
   /** Weight x looks of each state, without the prior of its own fault. */
