@@ -128,7 +128,7 @@ function sumsOf({ emissions, sums, space }: Inference, i: number, { cylinders, t
 
 /** Are the notes that may stand under another cylinder the same? */
 function sameNotes(before: CylinderEvidence, after: CylinderEvidence): boolean {
-  return before.dry === after.dry && before.leakage === after.leakage
+  return before.dry === after.dry && before.wet === after.wet && before.leakage === after.leakage
 }
 
 function keep<T extends { readonly reading: number }>(list: readonly T[], left: ReadonlySet<number>): readonly T[] {

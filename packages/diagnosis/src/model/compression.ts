@@ -64,17 +64,17 @@ export function dryTable(cylinder: number, gauge: readonly GaugeEvidence[], grid
 
 /** Likelihood of the rise with oil for each (family of classes, seal row, rise): index (family * rows + row) * rises + v. */
 export function wetTable(cylinder: number, gauge: readonly GaugeEvidence[], grid: Grid, states: StateSpace, knowledge: Knowledge): Float64Array | null {
-  const { rise, before } = gauge[cylinder]!
+  const { rise } = gauge[cylinder]!
   if (rise === null) return null
   const rises = grid.rises.length
   const rows = states.sealRows.length
   const table = new Float64Array(grid.families.length * rows * rises)
   for (let f = 0; f < grid.families.length; f++) {
     const kind = grid.classes[grid.families[f]![0]!]!
-    const noted = gauge[notedUnder(kind, 'dry', cylinder)]!.before
-    if (noted === null) continue
-    const risen = { ...rise, log: rise.log + before! - noted }
-    for (let r = 0; r < rows; r++) weighRises(risen, grid, kind, states.sealRows[r]!, knowledge, table, (f * rows + r) * rises)
+    const dry = gauge[notedUnder(kind, 'dry', cylinder)]!, wet = gauge[notedUnder(kind, 'wet', cylinder)]!
+    if (dry.before === null || wet.before === null || wet.rise === null) continue
+    const noted = { ...rise, log: wet.before + wet.rise.log - dry.before }
+    for (let r = 0; r < rows; r++) weighRises(noted, grid, kind, states.sealRows[r]!, knowledge, table, (f * rows + r) * rises)
   }
   return table
 }

@@ -21,7 +21,7 @@ function four(dry: readonly number[], wet: readonly number[] = [], air: readonly
 }
 const sound = (e: Evaluation, cylinder: number): number => e.cylinders[cylinder - 1]!.sound
 const exhaust = (e: Evaluation, cylinder: number): number => e.cylinders[cylinder - 1]!.faults.find(({ fault }) => fault === 'exhaust-valve-leak')!.probability
-const noting = (dry: number, leakage: number) => ({ ...knowledge, noise: { ...knowledge.noise, swapped: { ...knowledge.noise.swapped, value: { dry, leakage } } } })
+const noting = (dry: number, wet: number, leakage: number) => ({ ...knowledge, noise: { ...knowledge.noise, swapped: { ...knowledge.noise.swapped, value: { dry, wet, leakage } } } })
 
 // common practice, no source: low but tight beside normal but leaky is a wrong note before it is two strange cylinders
 describe('two notes the wrong way round', () => {
@@ -41,11 +41,18 @@ describe('two notes the wrong way round', () => {
     expect(exhaust(airWrong, 2)).toBeGreaterThan(0.5)
   })
 
+  it('with oil alone leave open which cylinder it is', () => {
+    const e = evaluate(four([155, 70, 150, 152], [176, 170, 90, 171], []))
+    for (const n of [2, 3]) expect(sound(e, n)).toBeLessThan(0.7)
+    for (const n of [1, 4]) expect(sound(e, n)).toBeGreaterThan(0.9)
+  })
+
   it.each([
-    ['dry', noting(2.99, 0), four([152, 149, 112, 150])],
-    ['leakage', noting(0, 2.99), four([152, 112, 149, 150], [], [AIR[0], AIR[2], AIR[1], AIR[3]])],
-  ] as const)('say what the right notes say where it is certain that they are wrong: %s', (_, certain, right) => {
-    const given = evaluate(four([152, 112, 149, 150]), certain, { ranking: false }), put = evaluate(right, noting(0, 0), { ranking: false })
+    ['dry', noting(2.99, 0, 0), four([152, 112, 149, 150]), four([152, 149, 112, 150])],
+    ['leakage', noting(0, 0, 2.99), four([152, 112, 149, 150]), four([152, 112, 149, 150], [], [AIR[0], AIR[2], AIR[1], AIR[3]])],
+    ['wet', noting(0, 2.99, 0), four([155, 70, 150, 152], [176, 170, 90, 171], []), four([155, 70, 150, 152], [176, 90, 170, 171], [])],
+  ] as const)('say what the right notes say where it is certain that they are wrong: %s', (_, certain, noted, right) => {
+    const given = evaluate(noted, certain, { ranking: false }), put = evaluate(right, noting(0, 0, 0), { ranking: false })
     for (const n of [1, 2, 3, 4]) {
       expect(sound(given, n)).toBeCloseTo(sound(put, n), 1)
       expect(exhaust(given, n)).toBeCloseTo(exhaust(put, n), 1)
@@ -55,7 +62,7 @@ describe('two notes the wrong way round', () => {
   it('are no matter where a cylinder was read twice, or where both fit', () => {
     const again = four([152, 112, 149, 150])
     const twice = { ...again, readings: [...again.readings, { test: 'compression' as const, cylinder: 2, pressure: psi(112) }] }
-    const same = (value: Case): void => expect(evaluate(value, noting(0.5, 0.5), { ranking: false }).cylinders).toEqual(evaluate(value, noting(0, 0), { ranking: false }).cylinders)
+    const same = (value: Case): void => expect(evaluate(value, noting(0.5, 0.5, 0.5), { ranking: false }).cylinders).toEqual(evaluate(value, noting(0, 0, 0), { ranking: false }).cylinders)
     same(twice)
     same(four([152, 149, 112, 150]))
   })
