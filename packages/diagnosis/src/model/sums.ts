@@ -23,7 +23,7 @@ export interface EngineSums {
 }
 
 /** Cells this far below the best carry nothing. */
-const LEAST_CELL = 3e-6
+const LEAST_CELL = 1e-5
 
 /** Cells in which the readings of all cylinders together, bridges at their best, leave weight. */
 function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells {
