@@ -18,7 +18,7 @@ export type Ask = (target: Target) => number
 export interface WhatIf {
   /** The same engine with some of its readings not taken, to be asked before the next is made. The grid stays, so that only the readings make the difference. */
   without(readings: ReadonlySet<number>): Ask
-  /** Probabilities of the own states of a cylinder (0 sound, then faults), had it been read otherwise. */
+  /** Probabilities of the own states of a cylinder (0 sound, then faults), had it been read otherwise. Ends what `without` gave before. */
   ownWith(cylinder: number, evidence: CylinderEvidence): Float64Array
 }
 
