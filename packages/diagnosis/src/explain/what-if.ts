@@ -53,13 +53,14 @@ export function whatIf(inference: Inference): WhatIf {
   }
   const sumsThen = (then: Otherwise, weighed: Flags): EngineSums =>
     resum(sums, new Map(then.touched.map((i, k) => [i, sumsOf(inference, i, then, (rooms[k] ??= []), room.take)] as const)), weighed, space, room.take)
+  /** Own states of the one cylinder that was read otherwise. */
+  const ownAlone = (i: number, then: Otherwise): Float64Array => {
+    const changed = then.cylinders[i]!
+    return (sameNotes(evidence.cylinders[i]!, changed) ? seenOtherwise(inference, i, changed) : null) ?? ownProbabilities(then.tables(i), around(i), sums, space)
+  }
   const ownWith = (i: number, changed: CylinderEvidence): Float64Array => {
-    const { dry, wet, leakage } = evidence.cylinders[i]!
-    const same = dry === changed.dry && wet === changed.wet && leakage === changed.leakage
-    const seen = same ? seenOtherwise(inference, i, changed) : null
-    if (seen !== null) return seen
     const then = readOtherwise(new Map([[i, changed]]))
-    if (then.touched.length === 1) return ownProbabilities(then.tables(i), around(i), sums, space)
+    if (then.touched.length === 1) return ownAlone(i, then)
     room.takeBack()
     const world = sumsThen(then, flags)
     return ownProbabilities(then.tables(i), aroundOf(world, i, space, room.take), world, space)
@@ -85,8 +86,7 @@ export function whatIf(inference: Inference): WhatIf {
       }
       const owns = new Map<number, Float64Array>()
       const ownOf = (i: number): Float64Array => {
-        const after = changed.get(i)
-        if (after !== undefined && then.touched.length === 1 && engine === evidence.engine) return ownWith(i, after)
+        if (changed.has(i) && then.touched.length === 1 && engine === evidence.engine) return ownAlone(i, then)
         const { sums: inAll } = changedWorld()
         return ownProbabilities(then.touched.includes(i) ? then.tables(i) : emissions[i]!, aroundOf(inAll, i, space, room.take), inAll, space)
       }
@@ -136,5 +136,5 @@ function keep<T extends { readonly reading: number }>(list: readonly T[], left: 
 }
 
 function sameLists(before: CylinderEvidence, after: CylinderEvidence): boolean {
-  return before.dry === after.dry && before.wet === after.wet && before.leakage === after.leakage && before.sights === after.sights
+  return sameNotes(before, after) && before.sights === after.sights
 }

@@ -338,7 +338,7 @@ function lossShapes(states: StateSpace): Shapes {
   return shapes
 }
 
-/** The same for the rises with oil: few points, and a sum that stands apart from what else is known. */
+/** Rises with oil this many nats below the best cannot come back into play: more than for columns, since what else is known of the cylinders moves them. */
 const KEEP_RISES = 10
 
 /** How much room the oil takes in this engine, in standard deviations of what is expected: common to all wet readings. */
