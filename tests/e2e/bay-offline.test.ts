@@ -125,11 +125,15 @@ test('without network somebody of the last day takes over by PIN, a wrong PIN do
   await page.getByRole('button', { name: 'Hand over the tablet' }).click()
   await page.getByRole('heading', { name: 'Who is working here?' }).waitFor()
   const { answer } = await held
+  // it stands until the list is asked for again
+  const said = page.getByText('only those can take over who signed in here').waitFor()
   const late = page.waitForResponse('**/v1/me')
   await answer()
   await (await late).finished()
   await busy
+  await said
   await page.getByRole('button', { name: scene.chain.mill.manager.name }).waitFor()
+  expect(await page.getByText('only those can take over who signed in here').count()).toBe(0)
   expect(await page.getByRole('button', { name: 'Hand over the tablet' }).count()).toBe(0)
   await context.setOffline(true)
   await page.reload()
