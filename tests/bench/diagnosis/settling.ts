@@ -7,7 +7,7 @@ import { caseOf, describeEngine } from '../../simulator/visit/describe.ts'
 import { perform } from '../../simulator/visit/perform.ts'
 import { openVisit } from '../../simulator/visit/visit.ts'
 import type { World } from '../../simulator/worlds/world.ts'
-import { minutesFor } from './minutes.ts'
+import { minutesFor, testerAfter } from './minutes.ts'
 
 /** How long an order of testing took to be right and sure about one engine. */
 export type Settling = {
@@ -45,13 +45,15 @@ export function settleByNext(world: World, seed: number, index: number, evaluate
   const bench = open(world, seed, index)
   const full = fullMinutes(bench)
   const state = track(bench, full)
+  let testerOn: number | null = null
   for (let done = 0; done < MOST_TESTS; done++) {
     const evaluation = evaluate(bench.current(), true)
     const [suggestion] = evaluation.next
     if (evaluation.enough !== null) state.stop(leadingOf(evaluation))
     if (suggestion === undefined || suggestion.tests.length === 0) break
     for (const test of suggestion.tests) {
-      for (const [one, minutes] of oneByOne(test, bench.cylinders)) {
+      for (const [one, minutes] of oneByOne(test, bench.cylinders, testerOn)) {
+        testerOn = testerAfter(one)
         const value = bench.measure(one)
         if (state.after(minutes, leadingOf(evaluate(value, false))) || state.spent() >= full) return state.result()
       }
@@ -61,9 +63,9 @@ export function settleByNext(world: World, seed: number, index: number, evaluate
 }
 
 /** A test cylinder by cylinder, with the minutes of each: what is set up once is charged at the first. */
-function oneByOne(test: SuggestedTest, cylinders: number): [SuggestedTest, number][] {
+function oneByOne(test: SuggestedTest, cylinders: number, testerOn: number | null): [SuggestedTest, number][] {
   const list = test.cylinders ?? []
-  if (list.length < 2) return [[test, minutesFor(test, cylinders)]]
+  if (list.length < 2) return [[test, minutesFor(test, cylinders, testerOn)]]
   const { first: _first, ...again } = test
   return list.map((cylinder, i) => {
     const before = i === 0 ? 0 : minutesFor({ ...test, cylinders: list.slice(0, i) }, cylinders)

@@ -45,12 +45,19 @@ export type SightEvidence =
   /** First stroke over final pressure, against the median of the sisters, natural logarithm. */
   | { readonly kind: 'first-stroke'; readonly reading: number; readonly logRatio: number; readonly sd: number }
 
-/** A sign that any cylinder may be behind. */
+/** Another gauge on a cylinder that was read before: what is stated of it, and the natural logarithm of its reading over the first. */
+export interface OtherGauge {
+  readonly kind: 'other-gauge'
+  readonly reading: number
+  readonly gauge: string
+  readonly logRatio: number
+}
+
+/** What speaks of the whole engine: a sign that any cylinder may be behind, or a check of the gauge. */
 export type EngineEvidence =
   | { readonly kind: 'engine-sign'; readonly reading: number; readonly code: string; readonly present: boolean }
   | { readonly kind: 'vacuum'; readonly reading: number; readonly pattern: string }
-  /** Another gauge on cylinders that were read before: natural logarithm of its reading over the first, the mean of them. */
-  | { readonly kind: 'other-gauge'; readonly reading: number; readonly logRatio: number }
+  | OtherGauge
 
 /** All that is known of one cylinder. */
 export interface CylinderEvidence {

@@ -2,8 +2,9 @@ import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import type { EngineEvidence } from './evidence.ts'
-import { weighOtherGauge } from './other-gauge.ts'
+import type { EngineEvidence, Evidence } from './evidence.ts'
+import type { Grid } from './grid.ts'
+import { weighOtherGauges } from './other-gauge.ts'
 import type { StateSpace } from './states.ts'
 
 /**
@@ -15,6 +16,8 @@ export interface Flags {
   readonly subsets: readonly number[]
   /** Weight of each subset's sum for each cause: [cause][subset]. */
   readonly weights: readonly Float64Array[]
+  /** Factor on the prior of a wrong gauge by column of the grid, where another gauge was tried; null where none was. */
+  readonly wrongGauge: Float64Array | null
 }
 
 const known = new WeakMap<StateSpace, Uint8Array>()
@@ -39,14 +42,16 @@ function makeSignatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
 }
 
 /** Weighs the engine-wide evidence for each cause and each pattern of groups, turned into weights of subset sums. `asking` decides which groups are told apart. */
-export function weighFlags(evidence: readonly EngineEvidence[], knowledge: Knowledge, asking = evidence): Flags {
+export function weighFlags(evidence: readonly EngineEvidence[], expected: Evidence['expected'], { level }: Grid, knowledge: Knowledge, asking = evidence): Flags {
   const asked = GROUPS.map((group, g) => ({ group, bit: 1 << g })).filter(({ group }) => asking.some((e) => asksFor(e, group, knowledge)))
   const all = asked.reduce((bits, { bit }) => bits | bit, 0)
   const subsets = allSubsets(asked.map(({ bit }) => bit))
+  const gain = weighOtherGauges(evidence.filter((e) => e.kind === 'other-gauge'), expected, knowledge)
   const weights = CAUSES.map((cause) => {
     const out = new Float64Array(subsets.length)
+    const rightGauge = gain === null || cause === 'gauge-error' ? 1 : gain.right
     for (const pattern of subsets) {
-      const chance = evidence.reduce((product, e) => product * likelihood(e, pattern, cause, knowledge), 1)
+      const chance = evidence.reduce((product, e) => product * likelihood(e, pattern, cause, knowledge), rightGauge)
       const absent = all & ~pattern
       // exactly this pattern = sum over T within it of (-1)^|T| of the sum that forbids what is absent and T
       subsets.forEach((forbidden, k) => {
@@ -56,7 +61,7 @@ export function weighFlags(evidence: readonly EngineEvidence[], knowledge: Knowl
     }
     return out
   })
-  return { subsets, weights }
+  return { subsets, weights, wrongGauge: gain === null ? null : level.map(gain.wrongAt) }
 }
 
 function allSubsets(bits: readonly number[]): number[] {
@@ -82,7 +87,7 @@ function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge:
     const kind = has(pattern, 'valve') ? 'valve' : has(pattern, 'sticking') ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
     return (knowledge.vacuum[kind].value as Readonly<Record<string, number>>)[e.pattern] ?? 0.01
   }
-  if (e.kind === 'other-gauge') return weighOtherGauge(e.logRatio, cause, knowledge)
+  if (e.kind === 'other-gauge') return 1
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
   const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...GROUPS.map((group) => (has(pattern, group) ? sign.groups[group] ?? 0 : 0))])

@@ -1,8 +1,8 @@
 import type { Case, CompressionReading } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
-import type { Cause } from '../knowledge/causes.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import type { EngineEvidence } from './evidence.ts'
+import type { OtherGauge } from './evidence.ts'
+import { combineReadings, densityThrough } from './mixture.ts'
 
 /** What is stated of the gauge behind a reading, as text: a case names no gauge, so gauges are told apart by what they are. */
 export function gaugeBehind(given: Case, { session }: Pick<CompressionReading, 'session'>): string {
@@ -11,35 +11,66 @@ export function gaugeBehind(given: Case, { session }: Pick<CompressionReading, '
 
 /**
  * Checks of the gauge: cylinders that were read dry in the judged session, and with another gauge under the same conditions. Such readings
- * are not compared with the rest; what they say is whether the first gauge reads wrong by a common factor. One for each further session.
+ * are not compared with the rest; what they say is whether the first gauge reads wrong by a common factor.
  */
-export function otherGauges(given: Case, { compression, judged, sessions }: Admission): EngineEvidence[] {
+export function otherGauges(given: Case, { compression, judged, sessions }: Admission): OtherGauge[] {
   if (judged?.kind !== 'dry') return []
   const first = judged.cylinders[0]?.evidence[0]
   if (first === undefined) return []
-  const gauge = gaugeBehind(given, given.readings[first.reading] as CompressionReading)
+  const firstGauge = gaugeBehind(given, given.readings[first.reading] as CompressionReading)
   const here = sessions[judged.session]!.conditions
-  return [...Map.groupBy(compression, ({ session }) => session)].flatMap(([session, list]): EngineEvidence[] => {
+  return compression.flatMap(({ reading, session, kind, cylinder, pa, strokes }): OtherGauge[] => {
     const there = sessions[session]!.conditions
     if (session === judged.session || here.engine !== there.engine || here.throttle !== there.throttle || here.plugsOut !== there.plugsOut) return []
-    const checks = list.flatMap(({ reading, kind, cylinder, pa, strokes }) => {
-      const before = judged.cylinders.find((c) => c.cylinder === cylinder)
-      if (kind !== 'dry' || pa <= 0 || before === undefined || before.pa <= 0 || strokes !== first.strokes) return []
-      return gaugeBehind(given, given.readings[reading] as CompressionReading) === gauge ? [] : [{ reading, log: Math.log(pa / before.pa) }]
-    })
-    return checks.length === 0 ? [] : [{ kind: 'other-gauge', reading: checks[0]!.reading, logRatio: checks.reduce((sum, { log }) => sum + log, 0) / checks.length }]
+    const before = judged.cylinders.find((c) => c.cylinder === cylinder)
+    if (kind !== 'dry' || pa <= 0 || before === undefined || before.pa <= 0 || strokes !== first.strokes) return []
+    const gauge = gaugeBehind(given, given.readings[reading] as CompressionReading)
+    return gauge === firstGauge ? [] : [{ kind: 'other-gauge', reading, gauge, logRatio: Math.log(pa / before.pa) }]
   })
 }
 
-/** How likely two gauges differ so much under a cause: by the error of a wrong gauge, or by what two right ones differ (and, rarely, by anything). */
-export function weighOtherGauge(logRatio: number, cause: Cause, { otherGauge, causes }: Knowledge): number {
-  const { shift, spread } = causes['gauge-error'].value
-  const wrong = normal(logRatio + shift, Math.hypot(spread, otherGauge.agrees.value))
-  if (cause === 'gauge-error') return wrong
-  const odd = otherGauge.differsAnyway.value
-  return (1 - odd) * normal(logRatio, otherGauge.agrees.value) + odd * wrong
+/** What checks with other gauges say of the gain of the first gauge (logarithm), at points as far apart as `GAIN_STEP`. */
+export interface GainEvidence {
+  /** Of a first gauge that reads rightly. */
+  readonly right: number
+  /** Of one that reads wrong by a common factor, by the common level that it showed (logarithm of Pa). */
+  readonly wrongAt: (level: number) => number
 }
 
-function normal(gap: number, sd: number): number {
-  return Math.exp(-0.5 * (gap / sd) ** 2) / sd
+/** Gains of a wrong gauge that are summed over: from a fifth of the pressure to five times, in steps that the narrowest density passes smoothly. */
+const MOST_GAIN = 1.6
+const GAIN_STEP = 0.01
+
+/**
+ * Weighs the checks of all other gauges together. Each of those may be wrong itself, then on every cylinder it was tried on; gauges are wrong
+ * independently. How wrong the first one is shows in the level as well: what it reads and what such an engine should read stand that far apart.
+ */
+export function weighOtherGauges(checks: readonly OtherGauge[], expected: { readonly logPa: number; readonly spread: number }, knowledge: Knowledge): GainEvidence | null {
+  if (checks.length === 0) return null
+  const { shift, spread } = knowledge.causes['gauge-error'].value
+  const { agrees, differsAnyway } = knowledge.otherGauge
+  const once = 2 * knowledge.noise.repeatability.value ** 2
+  // reading over the first reading = gain of the other gauge over that of the first
+  const gauges = [...Map.groupBy(checks, ({ gauge }) => gauge).values()].map((list) =>
+    combineReadings(list.map(({ logRatio }) => ({ logPa: logRatio, variance: once, dropped: false, unreleased: 0 })), 1, knowledge)!)
+  const ofGain = (gain: number): number => gauges.reduce((product, ratio) => product * (
+    (1 - differsAnyway.value) * densityThrough(ratio, -gain, agrees.value ** 2) + differsAnyway.value * densityThrough(ratio, shift - gain, spread ** 2)), 1)
+  const half = Math.round(MOST_GAIN / GAIN_STEP)
+  const table = Float64Array.from({ length: 2 * half + 1 }, (_, k) => ofGain((k - half) * GAIN_STEP))
+  const engine = expected.spread ** 2, gauge = spread ** 2, variance = engine * gauge / (engine + gauge)
+  return {
+    right: table[half]!,
+    wrongAt: (level) => {
+      const mean = shift + (level - expected.logPa - shift) * gauge / (engine + gauge)
+      let sum = 0, weight = 0
+      table.forEach((likelihood, k) => {
+        const gap = (k - half) * GAIN_STEP - mean
+        const density = Math.exp(-0.5 * gap * gap / variance)
+        sum += density * likelihood
+        weight += density
+      })
+      // a level that no wrong gauge explains
+      return weight > 0 ? sum / weight : 0
+    },
+  }
 }

@@ -149,11 +149,12 @@ function putTogether(
 ): EngineSums {
   const { cells } = kept
   const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length, take)))
+  const priors = CAUSES.map((_, e) => priorOf(e, kept, flags, grid, take))
   const base = flags.subsets.map((_, k) => {
     const out = take(cells.length)
-    grid.prior.forEach((prior, e) => {
-      const w = flags.weights[e]![k]!
-      for (let at = 0; at < out.length; at++) out[at]! += w * prior[cells[at]!]!
+    CAUSES.forEach((_, e) => {
+      const w = flags.weights[e]![k]!, prior = priors[e]!
+      for (let at = 0; at < out.length; at++) out[at]! += w * prior[at]!
     })
     return out
   })
@@ -202,14 +203,24 @@ export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets
   return out
 }
 
+/** Prior of the kept cells under a cause; that of a wrong gauge by what other gauges showed. */
+function priorOf(e: number, { cells, from }: KeptCells, { wrongGauge }: Flags, { prior, columns }: Workspace['grid'], take: Take): Float64Array {
+  const out = take(cells.length), all = prior[e]!
+  for (let at = 0; at < out.length; at++) out[at] = all[cells[at]!]!
+  if (wrongGauge !== null && CAUSES[e] === 'gauge-error') {
+    for (let q = 0; q < columns; q++) for (let at = from[q]!; at < from[q + 1]!; at++) out[at]! *= wrongGauge[q]!
+  }
+  return out
+}
+
 /** Probability of each engine-wide cause. */
 export function causesOf(sums: EngineSums, flags: Flags, space: Workspace): Float64Array {
   const causes = new Float64Array(CAUSES.length)
   CAUSES.forEach((_, e) => {
+    const prior = priorOf(e, sums.kept, flags, space.grid, fresh)
     sums.products.forEach((product, k) => {
       const w = flags.weights[e]![k]!
-      const prior = space.grid.prior[e]!
-      for (let at = 0; at < product.length; at++) causes[e]! += w * prior[sums.kept.cells[at]!]! * product[at]!
+      for (let at = 0; at < product.length; at++) causes[e]! += w * prior[at]! * product[at]!
     })
   })
   let sum = 0

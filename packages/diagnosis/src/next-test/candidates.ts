@@ -55,17 +55,20 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   const leakageMinutes = minutes.leakage.value.each
   const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
   const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null
+  const leaked = numbers(given.engine.cylinders).filter((i) => done.has(`leakage ${i + 1}`)).length
+  /** To put the tester back on: it stands on one of the cylinders that it was tried on (the case does not say which), if nothing else has been in that plug hole. */
+  const backOn = (n: number): number => leakageMinutes * (done.has(`borescope ${n}`) || done.has(`wet ${n}`) ? 1 : 1 - 1 / leaked)
   const run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
   const lift = liftOutcomes(inference), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
   for (const i of numbers(given.engine.cylinders)) {
     const n = i + 1
     if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)
     else {
-      if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, leakageMinutes)
-      if (wetLeakage !== null && !done.has(`wet leakage ${n}`)) add({ test: 'leakage', wet: true }, i, wetLeakage, minutes.wetLeakage.value, leakageMinutes)
+      if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, backOn(n))
+      if (wetLeakage !== null && !done.has(`wet leakage ${n}`)) add({ test: 'leakage', wet: true }, i, wetLeakage, minutes.wetLeakage.value, backOn(n))
       if (!done.has(`retest ${n}`)) add({ test: 'leakage', repeat: true, first: 'run-engine' }, i, run, { once: 0, each: leakageMinutes }, minutes.runAndRetest.value.once)
-      if (!done.has(`bubbles-at-plug-thread ${n}`)) add({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, thread, minutes.soap.value)
-      if (!done.has(`bubbles-at-joint ${n}`)) add({ test: 'observation', code: 'bubbles-at-joint' }, i, joint, minutes.soap.value)
+      if (!done.has(`bubbles-at-plug-thread ${n}`)) add({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, thread, minutes.soap.value, backOn(n))
+      if (!done.has(`bubbles-at-joint ${n}`)) add({ test: 'observation', code: 'bubbles-at-joint' }, i, joint, minutes.soap.value, backOn(n))
     }
     if (done.has(`dry ${n}`)) {
       if (wet !== null && !done.has(`wet ${n}`)) add({ test: 'compression', wet: true }, i, wet, minutes.wet.value)

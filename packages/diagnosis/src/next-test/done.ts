@@ -2,8 +2,8 @@ import type { Case } from '@evenbore/contract'
 import { gaugeBehind } from '../model/other-gauge.ts'
 
 /**
- * What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": dry readings
- * were taken with more than one, told apart by their specifications since a case names no gauge.
+ * What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": with how many
+ * more than one dry readings were taken, told apart by their specifications since a case names no gauge.
  */
 export function doneTests(given: Case): Map<string, number> {
   const done = new Map<string, number>()
@@ -20,6 +20,6 @@ export function doneTests(given: Case): Map<string, number> {
     else mark(r.test)
   }
   const gauges = new Set(given.readings.flatMap((r) => (r.test === 'compression' && !r.wet && !r.running && !r.snap ? [gaugeBehind(given, r)] : [])))
-  if (gauges.size > 1) mark('other-gauge')
+  if (gauges.size > 1) done.set('other-gauge', gauges.size - 1)
   return done
 }

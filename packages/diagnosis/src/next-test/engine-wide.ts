@@ -52,7 +52,7 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     })
   }
   const read = questions.findIndex((_, i) => done.has(`dry ${i + 1}`)) + 1
-  if (read > 0 && !done.has('other-gauge')) {
+  if (read > 0 && (done.get('other-gauge') ?? 0) < OTHER_GAUGES) {
     const { differs, differsAnyway } = knowledge.otherGauge
     add({ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [read] }, minutes.swapGauge.value.once + minutes.swapGauge.value.each, [], (_, cause) => {
       const shown = cause === 'gauge-error' ? differs.value : differsAnyway.value
@@ -61,6 +61,9 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
   }
   return list
 }
+
+/** Where two gauges differ a third says which is wrong; nobody looks for a fourth. */
+const OTHER_GAUGES = 2
 
 const bitOf = (group: Group): number => 1 << GROUPS.indexOf(group)
 
