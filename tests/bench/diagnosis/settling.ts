@@ -39,7 +39,8 @@ export function settleByFixedOrder(world: World, seed: number, index: number, ev
 
 /**
  * What the evaluation suggests first, again and again, from nothing measured at all, for no longer than the fixed order would take. Like the
- * fixed order it is looked at after each reading: a round that has settled the engine is not finished.
+ * fixed order it is looked at after each reading: a round that has settled the engine is not finished, and of tests suggested one after the
+ * other the second is done only if it is suggested again, as in the bay, where each reading brings a new suggestion.
  */
 export function settleByNext(world: World, seed: number, index: number, evaluate: Evaluate): Settling {
   const bench = open(world, seed, index)
@@ -51,12 +52,10 @@ export function settleByNext(world: World, seed: number, index: number, evaluate
     const [suggestion] = evaluation.next
     if (evaluation.enough !== null) state.stop(leadingOf(evaluation))
     if (suggestion === undefined || suggestion.tests.length === 0) break
-    for (const test of suggestion.tests) {
-      for (const [one, minutes] of oneByOne(test, bench.cylinders, testerOn)) {
-        testerOn = testerAfter(one)
-        const value = bench.measure(one)
-        if (state.after(minutes, leadingOf(evaluate(value, false))) || state.spent() >= full) return state.result()
-      }
+    for (const [one, minutes] of oneByOne(suggestion.tests[0]!, bench.cylinders, testerOn)) {
+      testerOn = testerAfter(one)
+      const value = bench.measure(one)
+      if (state.after(minutes, leadingOf(evaluate(value, false))) || state.spent() >= full) return state.result()
     }
   }
   return state.result()

@@ -94,15 +94,25 @@ export function dryOutcomes(inference: Inference): Outcomes {
   }
 }
 
-/** The same reading again: lower, the same, or higher, given that the first may have been a bad seat or a slip. */
+/** A repeat within so much of the first reading (logarithm) agrees with it. */
+const SAME = 0.05
+
+/**
+ * The same reading again: if the first was right it shows the same; if it was a bad seat, a slip or did not hold, it shows what the cylinder
+ * has, in bands of lost pressure, or now and then the same once more.
+ */
 export function repeatOutcomes(inference: Inference, cylinder: number): Outcomes | null {
   const dry = inference.gauge[cylinder]!.dry
   if (dry === null) return null
   const { states, knowledge } = inference.space
   const { level } = inference
-  const read = dry[1]!
+  const lost = level - dry[1]!
+  const edges = [...LOSS_EDGES.filter((edge) => Math.abs(edge - lost) > SAME), lost - SAME, lost + SAME].sort((a, b) => a - b)
+  const repeatability = knowledge.noise.repeatability.value, wrongAgain = knowledge.noise.wrongAgain.value
+  const same = new Float64Array(edges.length + 1)
+  bandsOf(edges, lost, Math.SQRT2 * repeatability, same)
   return {
-    count: 3,
+    count: edges.length + 1,
     table: (s, _worn, out) => {
       const expected = level - states.loss[s]!
       const variance = knowledge.noise.sisters.value ** 2 + states.scatter[s]! ** 2
@@ -114,11 +124,9 @@ export function repeatOutcomes(inference: Inference, cylinder: number): Outcomes
         if (i === 0) good = density
       }
       const trust = all > 0 ? good / all : 1
-      const apart = expected - read
-      const same = trust + (1 - trust) * (Math.abs(apart) < 0.05 ? 0.8 : 0.05)
-      out[1] = same
-      out[2] = (1 - same) * (apart > 0 ? 0.9 : 0.1)
-      out[0] = (1 - same) * (apart > 0 ? 0.1 : 0.9)
+      const again = trust + (1 - trust) * wrongAgain
+      bandsOf(edges, states.loss[s]!, Math.hypot(repeatability, Math.sqrt(variance)), out)
+      for (let o = 0; o < out.length; o++) out[o] = again * same[o]! + (1 - again) * out[o]!
     },
   }
 }
