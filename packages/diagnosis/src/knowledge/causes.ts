@@ -40,7 +40,7 @@ export const oneBank = {
 /** Another gauge on one cylinder: chance that it reads noticeably otherwise. */
 export const otherGauge = {
   differs: entry(0.95, FROM_MEMORY, 'Where the first gauge, its hose or adaptor is wrong by enough to matter.'),
-  agrees: entry(0.035, FROM_MEMORY, 'Two right gauges on one cylinder read alike to this (sd of logarithm): their class, another crank, a battery a little more tired.'),
+  agrees: entry(0.035, FROM_MEMORY, 'Two right gauges on one cylinder read alike to this (sd of logarithm), apart from what their classes allow: hose and adaptor of another volume, another crank, a battery a little more tired.'),
   differsAnyway: entry(0.03, FROM_MEMORY, 'Where it is right: another crank, the other gauge\'s own error.'),
 } as const
 

@@ -45,12 +45,13 @@ export type SightEvidence =
   /** First stroke over final pressure, against the median of the sisters, natural logarithm. */
   | { readonly kind: 'first-stroke'; readonly reading: number; readonly logRatio: number; readonly sd: number }
 
-/** Another gauge on a cylinder that was read before: what is stated of it, and the natural logarithm of its reading over the first. */
+/** Another gauge on a cylinder that was read before: what is stated of it, and the natural logarithm of its reading over the first, with the standard deviation that the classes of both allow. */
 export interface OtherGauge {
   readonly kind: 'other-gauge'
   readonly reading: number
   readonly gauge: string
   readonly logRatio: number
+  readonly ofClass: number
 }
 
 /** What speaks of the whole engine: a sign that any cylinder may be behind, or a check of the gauge. */

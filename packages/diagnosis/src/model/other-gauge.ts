@@ -25,7 +25,10 @@ export function otherGauges(given: Case, { compression, judged, sessions }: Admi
     const before = judged.cylinders.find((c) => c.cylinder === cylinder)
     if (kind !== 'dry' || pa <= 0 || before === undefined || before.pa <= 0 || strokes !== first.strokes) return []
     const gauge = gaugeBehind(given, given.readings[reading] as CompressionReading)
-    return gauge === firstGauge ? [] : [{ kind: 'other-gauge', reading, gauge, logRatio: Math.log(pa / before.pa) }]
+    if (gauge === firstGauge) return []
+    // the class bounds the error of each: as likely anywhere within it
+    const ofClass = Math.hypot(sessions[judged.session]!.gauge.boundPa / before.pa, sessions[session]!.gauge.boundPa / pa) / Math.sqrt(3)
+    return [{ kind: 'other-gauge', reading, gauge, logRatio: Math.log(pa / before.pa), ofClass }]
   })
 }
 
@@ -51,10 +54,12 @@ export function weighOtherGauges(checks: readonly OtherGauge[], expected: { read
   const { agrees, differsAnyway } = knowledge.otherGauge
   const once = 2 * knowledge.noise.repeatability.value ** 2
   // reading over the first reading = gain of the other gauge over that of the first
-  const gauges = [...Map.groupBy(checks, ({ gauge }) => gauge).values()].map((list) =>
-    combineReadings(list.map(({ logRatio }) => ({ logPa: logRatio, variance: once, dropped: false, unreleased: 0 })), 1, knowledge)!)
-  const ofGain = (gain: number): number => gauges.reduce((product, ratio) => product * (
-    (1 - differsAnyway.value) * densityThrough(ratio, -gain, agrees.value ** 2) + differsAnyway.value * densityThrough(ratio, shift - gain, spread ** 2)), 1)
+  const gauges = [...Map.groupBy(checks, ({ gauge }) => gauge).values()].map((list) => ({
+    ratio: combineReadings(list.map(({ logRatio }) => ({ logPa: logRatio, variance: once, dropped: false, unreleased: 0 })), 1, knowledge)!,
+    alike: agrees.value ** 2 + list[0]!.ofClass ** 2,
+  }))
+  const ofGain = (gain: number): number => gauges.reduce((product, { ratio, alike }) => product * (
+    (1 - differsAnyway.value) * densityThrough(ratio, -gain, alike) + differsAnyway.value * densityThrough(ratio, shift - gain, spread ** 2 + alike)), 1)
   const half = Math.round(MOST_GAIN / GAIN_STEP)
   const table = Float64Array.from({ length: 2 * half + 1 }, (_, k) => ofGain((k - half) * GAIN_STEP))
   const engine = expected.spread ** 2, gauge = spread ** 2, variance = engine * gauge / (engine + gauge)
