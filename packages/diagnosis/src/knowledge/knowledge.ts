@@ -10,7 +10,7 @@ import { growth, operations } from './operations.ts'
 import { cylinderSigns, engineSigns, groups, vacuum } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
-export const KNOWLEDGE_VERSION = '12'
+export const KNOWLEDGE_VERSION = '13'
 
 const tables = {
   faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, levels, noise, leakageTest, oil, listening,

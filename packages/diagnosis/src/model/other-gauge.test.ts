@@ -20,9 +20,31 @@ const gaugeError = (value: Case): number => evaluate(value).engine.find(({ cause
 describe('one cylinder again with another gauge', () => {
   it('says that the first gauge reads wrong when the second reads far higher, and gives the reading a row of its own', () => {
     expect(gaugeError(low)).toBeLessThan(0.5)
-    expect(gaugeError(again(148))).toBeGreaterThan(0.75)
+    expect(gaugeError(again(148))).toBeGreaterThan(0.9)
     const row = evaluate(again(148)).because.find((b) => b.cause === 'gauge-error' && b.readings.join() === '4')
     expect(row?.decibans).toBeGreaterThan(10)
+  })
+
+  it('is believed less where the second gauge, not the first, is what no such engine reads', () => {
+    // such an engine reads about 170 psi: 112 and 148 are too low and about right, 165 and 218 about right and too high by as much
+    const right: Case = { ...low, readings: low.readings.map((r, i) => ({ ...r, pressure: psi([166, 163, 167, 165][i]!) }) as typeof r) }
+    const second: Case['readings'][number] = { test: 'compression', cylinder: 2, session: 'b', pressure: psi(218) }
+    const tooHigh = gaugeError({ ...right, sessions: { b: { conditions, gauge: gauge(1) } }, readings: [...right.readings, second] })
+    expect(gaugeError(again(148))).toBeGreaterThan(tooHigh + 0.3)
+  })
+
+  it('leaves it to a third gauge which of two is wrong', () => {
+    const third = (value: number, other = gauge(1.6)): Case => {
+      const two = again(135)
+      return { ...two, sessions: { ...two.sessions, c: { conditions, gauge: other } }, readings: [...two.readings, { test: 'compression', cylinder: 2, session: 'c', pressure: psi(value) }] }
+    }
+    const two = gaugeError(again(135))
+    expect(gaugeError(third(136))).toBeGreaterThan(1 - (1 - two) / 3)
+    expect(gaugeError(third(111))).toBeLessThan(two / 2)
+    // the same gauge once more is the same gauge: it shows no more than that the reading was no slip
+    expect(gaugeError(third(136, gauge(1)))).toBeLessThan(gaugeError(third(136)))
+    expect(evaluate(again(135)).next.some(({ tests }) => tests[0]!.first === 'swap-gauge')).toBe(true)
+    expect(evaluate(third(136)).next.some(({ tests }) => tests[0]!.first === 'swap-gauge')).toBe(false)
   })
 
   it('clears the first gauge when both read alike', () => {

@@ -115,6 +115,21 @@ describe('what to do next', () => {
     expect(oiled.next.flatMap(({ tests }) => tests).some((test) => test.test === 'compression' && test.repeat === true && test.cylinders?.[0] === 3)).toBe(false)
   })
 
+  it('reads a cylinder again that did not hold, before its leakage is tested', () => {
+    const readings = dry(108, 182, 180, 174).map((reading, i) => (i === 0 ? { ...reading, heldTenSeconds: false } : reading))
+    const first = evaluate({ ...four, readings }).next.map(({ tests }) => tests[0]!).find(({ test }) => test === 'compression' || test === 'leakage')
+    expect(first).toEqual({ test: 'compression', repeat: true, cylinders: [1] })
+  })
+
+  it('charges what is done during a leakage test without a second set-up, where the tester can only stand there', () => {
+    const loud = (cylinder: number): Case['readings'][number] => ({ test: 'leakage', cylinder, percent: 55, heard: { intake: 0, exhaust: 2, crankcase: 0, coolant: 0, outside: 0 } })
+    const slack = (...readings: Case['readings']): number | undefined =>
+      evaluate({ ...four, readings: [...dry(150, 148, 90, 152), ...readings] }).next.find(({ tests }) => tests.length === 1 && tests[0]!.rockersSlack?.[0] === 3)?.minutes
+    expect(slack(loud(3))).toBe(3)
+    expect(slack(loud(3), { ...loud(2), percent: 8 } as typeof four.readings[number])).toBe(3 + 5.5 / 2)
+    expect(slack(loud(3), { test: 'borescope', cylinder: 3, seen: ['nothing'] })).toBe(3 + 5.5)
+  })
+
   it('never offers oil to a diesel', () => {
     const { next } = evaluate({ ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 20 }, readings: dry(400, 395, 250, 402) })
     expect(next.flatMap((s) => s.tests).some((test) => test.wet === true)).toBe(false)
