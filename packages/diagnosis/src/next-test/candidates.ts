@@ -101,10 +101,10 @@ function pairs(singles: readonly (Candidate & { readonly single: Single })[], qu
   }))
 }
 
-/** What a candidate is worth for each minute, the change of tools included. */
-export function scoreOf({ bits, saved, settles, minutes }: Candidate, { space }: Inference): number {
+/** What a candidate is worth for each minute, the changes of tools included. */
+export function scoreOf({ tests, bits, saved, settles, minutes }: Candidate, { space }: Inference): number {
   const { minutesPerBit, minutesSettled, changeOver } = space.knowledge.stopping
-  return (saved + minutesPerBit.value * bits + minutesSettled.value * settles) / (minutes + changeOver.value)
+  return (saved + minutesPerBit.value * bits + minutesSettled.value * settles) / (minutes + tests.length * changeOver.value)
 }
 
 /** Tests that go from cylinder to cylinder: as many of them as pay best together. */
