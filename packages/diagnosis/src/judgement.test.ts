@@ -22,6 +22,13 @@ describe('readings that mislead', () => {
     expect(sound(e, 3)).toBeLessThan(0.02)
   })
 
+  it('four cylinders that all lose a third or more past the rings are evenly worn, however even their compression; all that lose a sixth are not', () => {
+    const all = (percent: number, crankcase: number): number => cause(judge(four([150, 150, 146, 152], [1, 2, 3, 4].map((cylinder) => leak(cylinder, percent, { crankcase, exhaust: 0, intake: 0, coolant: 0, outside: 0 })))), 'worn-evenly')
+    expect(all(57, 2)).toBeGreaterThan(0.95)
+    expect(all(37, 2)).toBeGreaterThan(0.65)
+    expect(all(16, 1)).toBeLessThan(0.1)
+  })
+
   it('16 percent lost with ordinary compression is usable, not a fault', () => {
     expect(sound(judge(four([150, 152, 146, 151], [leak(1, 6), leak(2, 7), leak(3, 16, { crankcase: 2, exhaust: 0, intake: 0 }), leak(4, 8)])), 3)).toBeGreaterThan(0.8)
   })

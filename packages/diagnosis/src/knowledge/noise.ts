@@ -24,7 +24,7 @@ export const noise = {
 
 /** The leakage test. */
 export const leakageTest = {
-  healthyLeak: entry({ median: 0.3, spread: 0.45 }, COMMON_PRACTICE, 'Healthy leak of an engine\'s cylinders, mm2 on 400 cm3: 4 percent lost; bands of 0 to 10 percent are called good.'),
+  healthyLeak: entry({ median: 0.3, spread: 0.45, wornFrom: 0.75, sharpness: 10 }, 'common practice, no source: 0 to 10 percent lost is good, 10 to 20 usable, 20 to 30 worn, over 30 repair', 'Healthy leak of an engine\'s cylinders, mm2 on 400 cm3: 4 percent lost; as likely as not called worn where all lose 25 percent, and the more so the more they lose.'),
   sisters: entry(0.28, FROM_MEMORY, 'Healthy leaks of sisters differ, seepage apart (sd of logarithm).'),
   percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
   offTop: entry({ chance: 0.008, from: 88, loudMm2: 20 }, 'common practice, no source: loud at one port and over 90 percent lost while compression is normal', 'The piston was off the top: a valve stood open, nearly all is lost, loud at intake or exhaust. Chance, least percent, leak heard.'),

@@ -43,7 +43,7 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   }, 0))
   const from = new Int32Array(count), to = new Int32Array(count)
   const weights = classes.map((_, c) => {
-    const prior = Float64Array.from(areas, (a) => -0.5 * (Math.log(a / centers[c]!) / sds[c]!) ** 2)
+    const prior = Float64Array.from(areas, (a) => -0.5 * (Math.log(a / centers[c]!) / sds[c]!) ** 2 - (classes[c]!.commonLoss > 0 ? 0 : calledWorn(a / states.girth, knowledge)))
     const best = prior.reduce((most, p, i) => Math.max(most, p + likelihood[i]!), -Infinity)
     from[c] = prior.findIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS)
     to[c] = prior.findLastIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS) + 1
@@ -51,4 +51,10 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
     return prior.map((p) => Math.exp(p) / total)
   })
   return { areas, weights, from, to }
+}
+
+/** Nats by which a leak common to all cylinders (mm2 on 400 cm3) is less likely in an engine that nobody calls worn. */
+function calledWorn(area: number, { leakageTest }: Knowledge): number {
+  const { wornFrom, sharpness } = leakageTest.healthyLeak.value
+  return Math.log1p((area / wornFrom) ** sharpness)
 }
