@@ -78,6 +78,24 @@ describe('readings that mislead', () => {
     expect(e.next[0]!.tests[0]!.rockersSlack?.length).toBe(1)
   })
 
+  it('a valve that lifts half as far hardly opens, whether a sister or only the other valve of the cylinder was measured', () => {
+    const dead = (...more: Case['readings']): number =>
+      judge(four([150, 152, 120, 151], [{ test: 'compression', cylinder: 3, pressure: psi(121) }, leak(3, 6), ...more])).cylinders[2]!.faults.find(({ fault }) => fault === 'valve-not-opening')!.probability
+    const lift = (cylinder: number, valve: 'intake' | 'exhaust', mm: number): Case['readings'][number] => ({ test: 'valve-lift', cylinder, valve, mm })
+    expect(dead()).toBeLessThan(0.1)
+    expect(dead(lift(3, 'intake', 4), lift(2, 'intake', 8.1))).toBeGreaterThan(0.8)
+    expect(dead(lift(3, 'intake', 4), lift(3, 'exhaust', 8))).toBeGreaterThan(0.8)
+    // an intake and an exhaust valve need not lift alike: that close they are as they should be
+    expect(dead(lift(3, 'intake', 8.4), lift(3, 'exhaust', 7.7))).toBeLessThan(dead() / 2)
+  })
+
+  it('a cylinder that is low running and even while cranking draws too little, one that is high keeps its exhaust', () => {
+    const dead = (running: number): number =>
+      judge(four([150, 152, 149, 151], [75, 74, running, 76].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, running: true, pressure: psi(value) })))).cylinders[2]!.faults.find(({ fault }) => fault === 'valve-not-opening')!.probability
+    expect(dead(40)).toBeGreaterThan(3 * dead(75))
+    expect(dead(104)).toBeGreaterThan(10 * dead(75))
+  })
+
   it('four cylinders spread 12.5 percent with the others in between are outside a tenth', () => {
     const { consistency } = judge(four([155, 160, 140, 145]))
     expect(consistency).toMatchObject({ spreadPercent: 12.5, asRead: 'outside', verdict: 'outside' })

@@ -1,6 +1,7 @@
 import type { Cause } from '../knowledge/causes.ts'
 import type { Fault, Place } from '../knowledge/faults.ts'
 import type { OilWay } from './states.ts'
+import type { LiftFound } from './valve-train.ts'
 
 /** A compression reading that may be compared, in SI units. `reading` is its number in the case. */
 export interface CompressionEvidence {
@@ -36,7 +37,8 @@ export type SightEvidence =
   | { readonly kind: 'plug'; readonly reading: number; readonly appearance: string; readonly afterRunAtSpeed: boolean }
   | { readonly kind: 'borescope'; readonly reading: number; readonly seen: readonly string[] }
   | { readonly kind: 'clearance'; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly state: 'right' | 'tight' | 'loose' }
-  | { readonly kind: 'valve-lift'; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly shortMm: number }
+  /** What the lift may be found to be: one, or right and short where only the other valve of the cylinder says what is usual. */
+  | { readonly kind: 'valve-lift'; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly found: readonly LiftFound[] }
   | { readonly kind: 'sign'; readonly reading: number; readonly code: string; readonly present: boolean }
   /** Drop of speed as part of the median of the sisters. */
   | { readonly kind: 'power-balance'; readonly reading: number; readonly dropShare: number }

@@ -26,7 +26,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const { engine, layout } = admission
   const session = admission.sessions[admission.judged?.session ?? 0]!
   const used = new Set<number>()
-  const sights = gatherSights(given, admission, used)
+  const sights = gatherSights(given, admission, knowledge, used)
   const unreleased = unreleasedChances(admission.compression, knowledge)
   const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({

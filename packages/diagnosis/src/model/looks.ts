@@ -3,6 +3,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CylinderEvidence, SightEvidence } from './evidence.ts'
 import { PLACE_INDEX } from './listening.ts'
 import type { StateSpace } from './states.ts'
+import { deadChance, isDead, liftChance, runningWhenDead } from './valve-train.ts'
 
 /** Likelihood of all that was seen on a cylinder, for each state, with and without an ignition or mixture fault. */
 export interface Looks {
@@ -39,15 +40,15 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     case 'plug': return plugChance(sight.appearance, sight.afterRunAtSpeed, s, ignition, states, knowledge)
     case 'borescope': return eachFault(s, states, (own) => borescopeChance(sight.seen, own, knowledge))
     case 'clearance': return eachFault(s, states, (own) => clearanceChance(sight.valve, sight.state, own, states.valve[s]!, knowledge))
-    case 'valve-lift': {
-      const { fault, sound, allowedMm } = knowledge.valveTrain.liftLow.value
-      const isLow = sight.shortMm > allowedMm
-      return eachFault(s, states, (own) => yes(isLow, FAULTS[own - 1] === 'valve-not-opening' ? 0.5 * fault + 0.5 * sound : sound))
-    }
+    case 'valve-lift': return eachFault(s, states, (own) => {
+      const dead = isDead(own) ? deadChance(sight.valve, s, states, knowledge) : 0
+      return sight.found.reduce((sum, found) => sum + dead * liftChance(found, true, knowledge) + (1 - dead) * liftChance(found, false, knowledge), 0)
+    })
     case 'sign': return signChance(sight.code, sight.present, s, ignition, states, knowledge)
     case 'power-balance': {
       const { deadDrop, dropSpread } = knowledge.ignition
-      const pull = ignition ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      // a valve that hardly opens leaves its cylinder without power, whatever it shows while cranking
+      const pull = ignition || isDead(states.own[s]!) ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
       const sd = ignition ? 1.5 * dropSpread.value : Math.hypot(dropSpread.value, 0.3 * (1 - pull))
       const z = (sight.dropShare - pull) / sd
       return 0.95 * Math.exp(-0.5 * z * z) / sd + 0.05
@@ -65,10 +66,16 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
       const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : 1
       const scatter = part * states.scatter[s]! + (part < 1 ? 0.2 * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
-      const gap = sight.logRatio + part * states.loss[s]!
-      return 0.95 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + 0.05
+      if (part < 1 && isDead(states.own[s]!)) {
+        return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), 0.05)
+      }
+      return 0.95 * normal(sight.logRatio + part * states.loss[s]!, variance) + 0.05
     }
   }
+}
+
+function normal(gap: number, variance: number): number {
+  return Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance)
 }
 
 function yes(present: boolean, chance: number): number {

@@ -1,21 +1,23 @@
 import type { Case } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
 import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { SightEvidence } from './evidence.ts'
+import type { LiftFound } from './valve-train.ts'
 
 const CYLINDER_CODES = new Set([
   'weak-by-hand', 'locked-by-hand', 'spits-back', 'bubbles-at-plug-thread', 'bubbles-at-joint', 'better-with-other-plug-and-lead', 'piston-low-at-top',
 ])
 
 /** Things seen and relative readings, by cylinder (0-based). Marks the readings it takes as used. */
-export function gatherSights(given: Case, admission: Admission, used: Set<number>): SightEvidence[][] {
+export function gatherSights(given: Case, admission: Admission, knowledge: Knowledge, used: Set<number>): SightEvidence[][] {
   const lists: SightEvidence[][] = Array.from({ length: admission.engine.cylinders }, () => [])
   const put = (cylinder: number, sight: SightEvidence): void => {
     lists[cylinder - 1]!.push(sight)
     used.add(sight.reading)
   }
   const balance: { cylinder: number; reading: number; drop: number }[] = []
-  const lifts: { cylinder: number; reading: number; valve: 'intake' | 'exhaust'; mm: number }[] = []
+  const lifts: Lift[] = []
   given.readings.forEach((reading, index) => {
     switch (reading.test) {
       case 'plug': put(reading.cylinder, { kind: 'plug', reading: index, appearance: reading.appearance, afterRunAtSpeed: reading.afterRunAtSpeed ?? false }); break
@@ -27,12 +29,7 @@ export function gatherSights(given: Case, admission: Admission, used: Set<number
         if (reading.cylinder !== undefined && CYLINDER_CODES.has(reading.code)) put(reading.cylinder, { kind: 'sign', reading: index, code: reading.code, present: reading.present ?? true })
     }
   })
-  for (const valve of ['intake', 'exhaust'] as const) {
-    const same = lifts.filter((l) => l.valve === valve)
-    if (new Set(same.map((l) => l.cylinder)).size < 2) continue
-    const usual = median(same.map((l) => l.mm))
-    for (const l of same) put(l.cylinder, { kind: 'valve-lift', reading: l.reading, valve, shortMm: usual - l.mm })
-  }
+  valveLifts(lifts, knowledge, put)
   const usualDrop = upperMedian(balance.map((b) => b.drop))
   if (new Set(balance.map((b) => b.cylinder)).size >= 2 && usualDrop > 0) {
     for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
@@ -41,6 +38,24 @@ export function gatherSights(given: Case, admission: Admission, used: Set<number
   firstStrokes(admission, put)
   for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
   return lists
+}
+
+interface Lift { readonly cylinder: number; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly mm: number }
+
+/** Lifts against the same valve of sisters; where one cylinder alone was measured, against its other valve, which only tells what is short by a good part. */
+function valveLifts(lifts: readonly Lift[], { valveTrain }: Knowledge, put: (cylinder: number, sight: SightEvidence) => void): void {
+  const { liftShort, liftFar } = valveTrain
+  for (const valve of ['intake', 'exhaust'] as const) {
+    const same = lifts.filter((l) => l.valve === valve)
+    const sisters = new Set(same.map((l) => l.cylinder)).size > 1
+    const usual = upperMedian((sisters ? same : lifts).map((l) => l.mm))
+    if (!(usual > 0) || !sisters && lifts.length === same.length) continue
+    for (const { cylinder, reading, mm } of same) {
+      const short = usual - mm
+      const found: LiftFound[] = short > liftFar.value.part * usual ? ['far'] : !sisters ? ['right', 'short'] : short > liftShort.value.allowedMm ? ['short'] : ['right']
+      put(cylinder, { kind: 'valve-lift', reading, valve, found })
+    }
+  }
 }
 
 /** First strokes of the judged dry readings, as part of the final pressure, against the median of the sisters. */

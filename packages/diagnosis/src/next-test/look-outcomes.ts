@@ -2,6 +2,7 @@ import { FAULTS } from '../knowledge/faults.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
+import { deadChance, isDead, liftChance, type LiftFound } from '../model/valve-train.ts'
 import { OWN_INDEX, byFault, yesNo } from './outcomes.ts'
 
 /** Noted or not: a sign of one cylinder. */
@@ -60,11 +61,23 @@ export function clearanceOutcomes(inference: Inference): Outcomes {
   }
 }
 
-/** A valve that lifts less than its sisters by more than allowed. */
+/** Lift of both valves: right, or one of them short by more than allowed, or by a good part. */
 export function liftOutcomes(inference: Inference): Outcomes {
   const { states, knowledge } = inference.space
-  const { fault, sound } = knowledge.valveTrain.liftLow.value
-  return yesNo((s) => (states.own[s] === OWN_INDEX['valve-not-opening'] ? fault : 2 * sound))
+  const one = (found: LiftFound, dead: number): number => dead * liftChance(found, true, knowledge) + (1 - dead) * liftChance(found, false, knowledge)
+  return {
+    count: 5,
+    table: (s, _worn, out) => {
+      const fault = isDead(states.own[s]!)
+      const intake = fault ? deadChance('intake', s, states, knowledge) : 0, exhaust = fault ? 1 - intake : 0
+      let right = 1
+      ;[one('short', intake), one('far', intake), one('short', exhaust), one('far', exhaust)].forEach((chance, o) => {
+        out[o] = chance
+        right -= chance
+      })
+      out[4] = right
+    },
+  }
 }
 
 /** After a run: what sticks may come free. */

@@ -1,6 +1,7 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
 import { HEALTHY_WHEN_WET, heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
+import { isDead, runningWhenDead } from '../model/valve-train.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
 import { normalBelow } from '../rules/normal.ts'
@@ -152,6 +153,15 @@ export function runningOutcomes(inference: Inference): Outcomes {
   return {
     count: LOSS_EDGES.length + 1,
     table: (s, _worn, out) => {
+      if (isDead(states.own[s]!)) {
+        const sum = new Float64Array(out.length)
+        for (const [weight, mean, sd] of runningWhenDead(s, states, knowledge)) {
+          bandsOf(LOSS_EDGES, -mean, sd, out)
+          for (let o = 0; o < out.length; o++) sum[o]! += weight * out[o]!
+        }
+        out.set(sum)
+        return
+      }
       const scatter = RUNNING_PART * states.scatter[s]! + 0.2 * states.loss[s]!
       bandsOf(LOSS_EDGES, RUNNING_PART * states.loss[s]!, Math.hypot(0.03, knowledge.noise.sisters.value, scatter), out)
     },
@@ -166,7 +176,7 @@ export function balanceOutcomes(inference: Inference): Outcomes {
   return {
     count: 3,
     table: (s, _worn, out) => {
-      const pull = Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      const pull = isDead(states.own[s]!) ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
       bandsOf([0.35, 0.75], pull, Math.hypot(dropSpread.value, 0.3 * (1 - pull)), well)
       bandsOf([0.35, 0.75], deadDrop.value, 1.5 * dropSpread.value, ill)
       for (let o = 0; o < 3; o++) out[o] = (1 - prior.value) * well[o]! + prior.value * ill[o]!
