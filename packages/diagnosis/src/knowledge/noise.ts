@@ -1,5 +1,5 @@
 import type { Place } from './faults.ts'
-import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry } from './entry.ts'
+import { FROM_MEMORY, ROUGH_CALCULATION, entry } from './entry.ts'
 
 /** How readings scatter, and how they go badly wrong. Spreads are standard deviations of a natural logarithm unless said. */
 export const noise = {
