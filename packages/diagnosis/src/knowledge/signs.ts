@@ -58,7 +58,7 @@ export const engineSigns: Readonly<Record<string, Entry<EngineSign>>> = {
 type Pattern = 'steady' | 'low-steady' | 'regular-drop' | 'irregular-drop' | 'slow-fall'
 /** Vacuum gauge at idle: chances of each pattern by what is there. */
 export const vacuum: Readonly<Record<'nothing' | 'valve' | 'sticking' | 'low', Entry<Readonly<Record<Pattern, number>>>>> = {
-  nothing: entry({ steady: 0.8, 'low-steady': 0.08, 'regular-drop': 0.03, 'irregular-drop': 0.05, 'slow-fall': 0.04 }, FROM_MEMORY, 'Nothing that the vacuum gauge answers to.'),
+  nothing: entry({ steady: 0.75, 'low-steady': 0.08, 'regular-drop': 0.06, 'irregular-drop': 0.07, 'slow-fall': 0.04 }, FROM_MEMORY, 'Nothing mechanical that the vacuum gauge answers to; a plug that does not fire makes it drop as a valve does.'),
   valve: entry({ steady: 0.16, 'low-steady': 0.08, 'regular-drop': 0.65, 'irregular-drop': 0.08, 'slow-fall': 0.03 }, 'TM 10-3930-618-20 steps 5-7; chances from memory', 'A leaking valve or the head gasket: regular drops.'),
   sticking: entry({ steady: 0.2, 'low-steady': 0.07, 'regular-drop': 0.15, 'irregular-drop': 0.55, 'slow-fall': 0.03 }, 'TM 10-3930-618-20 steps 5-7; chances from memory', 'A sticking valve: irregular drops.'),
   low: entry({ steady: 0.25, 'low-steady': 0.6, 'regular-drop': 0.06, 'irregular-drop': 0.06, 'slow-fall': 0.03 }, FROM_MEMORY, 'Late timing or even wear: low and steady.'),

@@ -87,7 +87,7 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
   'valve-lift': {
     title: 'Ventilhub',
     minutes: '3 Minuten je Ventil',
-    steps: ['Messuhr auf Kipphebel oder Federteller.', 'Von Hand durch den ganzen Hub drehen.', 'Den größten Wert notieren; mit den anderen vergleichen.'],
+    steps: ['Messuhr auf Kipphebel oder Federteller.', 'Von Hand durch den ganzen Hub drehen.', 'Den größten Wert notieren; mit den anderen vergleichen, bei nur einem Zylinder mit seinem anderen Ventil.'],
     good: 'Alle gleich; ein Handbuch erlaubt 0,010 Zoll.',
     mind: ['Ein Einlass, der kaum öffnet, zeigt wenige psi und verliert nichts.'],
     sources: ['0,010 Zoll: TM 5-3805-260-24'],

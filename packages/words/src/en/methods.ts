@@ -97,7 +97,7 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
   'valve-lift': {
     title: 'Valve lift',
     minutes: '3 minutes a valve',
-    steps: ['Dial on the rocker or retainer.', 'Turn by hand through the whole lift.', 'Note the most; compare with the sisters.'],
+    steps: ['Dial on the rocker or retainer.', 'Turn by hand through the whole lift.', 'Note the most; compare with the sisters, or in one cylinder alone with its other valve.'],
     good: 'Sisters alike; one manual allows 0.010 in.',
     mind: ['An intake that hardly opens reads a few psi and leaks nothing.'],
     sources: ['0.010 in: TM 5-3805-260-24'],

@@ -87,7 +87,7 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
   'valve-lift': {
     title: 'Alzada de válvula',
     minutes: '3 minutos por válvula',
-    steps: ['Reloj sobre el balancín o el platillo.', 'Gire a mano toda la alzada.', 'Anote el máximo; compare con las demás.'],
+    steps: ['Reloj sobre el balancín o el platillo.', 'Gire a mano toda la alzada.', 'Anote el máximo; compare con las demás o, en un solo cilindro, con su otra válvula.'],
     good: 'Todas iguales; un manual admite 0,010 pulgadas.',
     mind: ['Una admisión que apenas abre marca pocos psi y no pierde nada.'],
     sources: ['0,010 pulgadas: TM 5-3805-260-24'],
