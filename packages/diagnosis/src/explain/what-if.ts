@@ -82,7 +82,7 @@ export function whatIf(inference: Inference): WhatIf {
         if (world !== undefined) return world
         const weighed = engine === evidence.engine ? flags : weighFlags(engine, evidence.expected, space.grid, space.knowledge, evidence.engine)
         const inAll = sumsThen(then, weighed)
-        return (world = { sums: inAll, causes: causesOf(inAll, weighed, space) })
+        return (world = { sums: inAll, causes: causesOf(inAll, weighed) })
       }
       const owns = new Map<number, Float64Array>()
       const ownOf = (i: number): Float64Array => {

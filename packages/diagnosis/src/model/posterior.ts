@@ -79,7 +79,7 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const own = stateProbabilities.map((p) => byOwn(p, states))
   // the largest arrays of all, and nobody asks for them again
   const likelihoods = emissions.map(({ blocks: _, ...kept }) => kept)
-  return { evidence, space, gauge, emissions: likelihoods, flags, sums, causes: causesOf(sums, flags, space), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
+  return { evidence, space, gauge, emissions: likelihoods, flags, sums, causes: causesOf(sums, flags), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
 }
 
 /** Weights as probabilities; what inclusion and exclusion left below zero is none. */

@@ -61,7 +61,7 @@ function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells 
     }
   }
   kept.from[columns] = at
-  return { ...kept, ...boxesOf(kept.cells, kept.from, grid) }
+  return { ...kept, ...boxesOf(kept.cells, kept.from, grid), prior: prior.map((array) => Float64Array.from(kept.cells, (cell) => array[cell]!)) }
 }
 
 /** What holds the kept cells of each family, and the place of each cell in it. */
@@ -122,7 +122,7 @@ export function sumEngine(gaskets: readonly (readonly number[])[], emissions: re
     return emissions.map((emission) => pick(emission, subset, levels, kept.cells, space))
   })
   const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space, fresh)))
-  return putTogether(kept, gaskets, picked, chains, flags, space, fresh)
+  return putTogether(kept, gaskets, picked, chains, flags, fresh)
 }
 
 /**
@@ -136,7 +136,7 @@ export function resum(sums: EngineSums, replaced: ReadonlyMap<number, (subset: n
   const { kept, gaskets } = sums
   const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.(flags.subsets[k]!, before.length / kept.cells.length) ?? before))
   const chains = sums.chains.map((list, k) => list.map((before, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? chainOf(gaskets[g]!, picked[k]!, kept, space, take) : before)))
-  return putTogether(kept, gaskets, picked, chains, flags, space, take)
+  return putTogether(kept, gaskets, picked, chains, flags, take)
 }
 
 function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace, take: Take): ChainSums {
@@ -145,11 +145,11 @@ function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { c
 }
 
 function putTogether(
-  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, { grid }: Workspace, take: Take,
+  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, take: Take,
 ): EngineSums {
   const { cells } = kept
   const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length, take)))
-  const priors = CAUSES.map((_, e) => priorOf(e, kept, flags, grid, take))
+  const priors = CAUSES.map((_, e) => priorOf(e, kept, flags, take))
   const base = flags.subsets.map((_, k) => {
     const out = take(cells.length)
     CAUSES.forEach((_, e) => {
@@ -204,20 +204,18 @@ export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets
 }
 
 /** Prior of the kept cells under a cause; that of a wrong gauge by what other gauges showed. */
-function priorOf(e: number, { cells, from }: KeptCells, { wrongGauge }: Flags, { prior, columns }: Workspace['grid'], take: Take): Float64Array {
-  const out = take(cells.length), all = prior[e]!
-  for (let at = 0; at < out.length; at++) out[at] = all[cells[at]!]!
-  if (wrongGauge !== null && CAUSES[e] === 'gauge-error') {
-    for (let q = 0; q < columns; q++) for (let at = from[q]!; at < from[q + 1]!; at++) out[at]! *= wrongGauge[q]!
-  }
+function priorOf(e: number, { prior, from }: KeptCells, { wrongGauge }: Flags, take: Take): Float64Array {
+  if (wrongGauge === null || CAUSES[e] !== 'gauge-error') return prior[e]!
+  const out = take(prior[e]!.length)
+  for (let q = 0; q < wrongGauge.length; q++) for (let at = from[q]!; at < from[q + 1]!; at++) out[at] = wrongGauge[q]! * prior[e]![at]!
   return out
 }
 
 /** Probability of each engine-wide cause. */
-export function causesOf(sums: EngineSums, flags: Flags, space: Workspace): Float64Array {
+export function causesOf(sums: EngineSums, flags: Flags): Float64Array {
   const causes = new Float64Array(CAUSES.length)
   CAUSES.forEach((_, e) => {
-    const prior = priorOf(e, sums.kept, flags, space.grid, fresh)
+    const prior = priorOf(e, sums.kept, flags, fresh)
     sums.products.forEach((product, k) => {
       const w = flags.weights[e]![k]!
       for (let at = 0; at < product.length; at++) causes[e]! += w * prior[at]! * product[at]!

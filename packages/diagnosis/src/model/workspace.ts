@@ -72,4 +72,6 @@ export interface KeptCells {
   readonly boxes: readonly Box[]
   /** Place of each cell within the box of its column: rise * leaks + leak. */
   readonly inner: Int32Array
+  /** Prior of the cells under each cause. */
+  readonly prior: readonly Float64Array[]
 }
