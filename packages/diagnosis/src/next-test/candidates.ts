@@ -59,7 +59,7 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   /** To put the tester back on: it stands on one of the cylinders that it was tried on (the case does not say which), if nothing else has been in that plug hole. */
   const backOn = (n: number): number => leakageMinutes * (done.has(`borescope ${n}`) || done.has(`wet ${n}`) ? 1 : 1 - 1 / leaked)
   const run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
-  const lift = liftOutcomes(inference), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
+  const lift = liftOutcomes(inference, numbers(given.engine.cylinders).some((i) => done.has(`valve-lift ${i + 1}`))), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
   for (const i of numbers(given.engine.cylinders)) {
     const n = i + 1
     if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)

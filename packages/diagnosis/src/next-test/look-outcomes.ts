@@ -61,8 +61,8 @@ export function clearanceOutcomes(inference: Inference): Outcomes {
   }
 }
 
-/** Lift of both valves: right, or one of them short by more than allowed, or by a good part. */
-export function liftOutcomes(inference: Inference): Outcomes {
+/** Lift of both valves: right, or one of them short by a good part, or, where a sister was measured, by more than allowed. */
+export function liftOutcomes(inference: Inference, sister: boolean): Outcomes {
   const { states, knowledge } = inference.space
   const one = (found: LiftFound, dead: number): number => dead * liftChance(found, true, knowledge) + (1 - dead) * liftChance(found, false, knowledge)
   return {
@@ -71,7 +71,7 @@ export function liftOutcomes(inference: Inference): Outcomes {
       const fault = isDead(states.own[s]!)
       const intake = fault ? deadChance('intake', s, states, knowledge) : 0, exhaust = fault ? 1 - intake : 0
       let right = 1
-      ;[one('short', intake), one('far', intake), one('short', exhaust), one('far', exhaust)].forEach((chance, o) => {
+      ;[sister ? one('short', intake) : 0, one('far', intake), sister ? one('short', exhaust) : 0, one('far', exhaust)].forEach((chance, o) => {
         out[o] = chance
         right -= chance
       })
