@@ -3,7 +3,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CylinderEvidence, SightEvidence } from './evidence.ts'
 import { PLACE_INDEX } from './listening.ts'
 import type { StateSpace } from './states.ts'
-import { deadChance, isDead, liftChance, runningWhenDead } from './valve-train.ts'
+import { deadChance, isDead, liftChance, pullOf, runningWhenDead } from './valve-train.ts'
 
 /** Likelihood of all that was seen on a cylinder, for each state, with and without an ignition or mixture fault. */
 export interface Looks {
@@ -47,8 +47,7 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     case 'sign': return signChance(sight.code, sight.present, s, ignition, states, knowledge)
     case 'power-balance': {
       const { deadDrop, dropSpread } = knowledge.ignition
-      // a valve that hardly opens leaves its cylinder without power, whatever it shows while cranking
-      const pull = ignition || isDead(states.own[s]!) ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      const pull = ignition ? deadDrop.value : pullOf(s, states, knowledge)
       const sd = ignition ? 1.5 * dropSpread.value : Math.hypot(dropSpread.value, 0.3 * (1 - pull))
       const z = (sight.dropShare - pull) / sd
       return 0.95 * Math.exp(-0.5 * z * z) / sd + 0.05
@@ -56,7 +55,7 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     case 'first-stroke': {
       // what leaks stands still after fewer strokes; what draws no charge builds up as ever
       const { perLoss, spread, perLossSpread, saysNothing } = knowledge.noise.firstStroke.value
-      const leaking = FAULTS[states.own[s]! - 1] === 'valve-not-opening' ? 0 : states.loss[s]!
+      const leaking = isDead(states.own[s]!) ? 0 : states.loss[s]!
       const variance = sight.sd ** 2 + spread ** 2 + (perLossSpread * states.loss[s]!) ** 2
       const gap = sight.logRatio - perLoss * leaking
       return 0.9 * Math.exp(-0.5 * gap * gap / variance) / Math.sqrt(variance) + saysNothing
@@ -107,7 +106,7 @@ function borescopeChance(seen: readonly string[], own: number, knowledge: Knowle
 function clearanceChance(valve: 'intake' | 'exhaust', state: string, own: number, place: number, knowledge: Knowledge): number {
   const { tightFound, looseFound } = knowledge.valveTrain
   const held = FAULTS[own - 1] === 'clearance-tight' && place === PLACE_INDEX[valve]
-  const dead = FAULTS[own - 1] === 'valve-not-opening'
+  const dead = isDead(own)
   const tight = held ? tightFound.value.fault : tightFound.value.sound
   const loose = dead ? 0.5 * looseFound.value.fault + 0.5 * looseFound.value.sound : looseFound.value.sound
   if (state === 'tight') return tight

@@ -47,6 +47,17 @@ describe('one cylinder again with another gauge', () => {
     expect(evaluate(third(136)).next.some(({ tests }) => tests[0]!.first === 'swap-gauge')).toBe(false)
   })
 
+  it.each([['agree', 111], ['read half', 55], ['read far too much', 400]])('stays finite where hundreds of gauges %s', (_, value) => {
+    const many = Array.from({ length: 300 }, (_x, i) => `g${i}`)
+    const given: Case = {
+      ...low,
+      sessions: Object.fromEntries(many.map((id, i) => [id, { conditions, gauge: { span: psi(600 + i), accuracyClass: 1 } }])),
+      readings: [...low.readings, ...many.map((session): Case['readings'][number] => ({ test: 'compression', cylinder: 2, session, pressure: psi(value) }))],
+    }
+    const { engine } = evaluate(given, undefined, { ranking: false })
+    expect(engine.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 9)
+  })
+
   it('clears the first gauge when both read alike', () => {
     expect(gaugeError(again(111))).toBeLessThan(gaugeError(low) / 4)
   })

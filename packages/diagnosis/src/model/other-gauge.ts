@@ -32,7 +32,7 @@ export function otherGauges(given: Case, { compression, judged, sessions }: Admi
   })
 }
 
-/** What checks with other gauges say of the gain of the first gauge (logarithm), at points as far apart as `GAIN_STEP`. */
+/** How likely the readings of the other gauges are, against the likeliest gain of the first (1). */
 export interface GainEvidence {
   /** Of a first gauge that reads rightly. */
   readonly right: number
@@ -43,6 +43,8 @@ export interface GainEvidence {
 /** Gains of a wrong gauge that are summed over: from a fifth of the pressure to five times, in steps that the narrowest density passes smoothly. */
 const MOST_GAIN = 1.6
 const GAIN_STEP = 0.01
+/** However many gauges speak against a gain: not less than this many nats below the best, so that something is always left to believe. */
+const MOST_AGAINST = 60
 
 /**
  * Weighs the checks of all other gauges together. Each of those may be wrong itself, then on every cylinder it was tried on; gauges are wrong
@@ -58,10 +60,12 @@ export function weighOtherGauges(checks: readonly OtherGauge[], expected: { read
     ratio: combineReadings(list.map(({ logRatio }) => ({ logPa: logRatio, variance: once, dropped: false, unreleased: 0 })), 1, knowledge)!,
     alike: agrees.value ** 2 + list[0]!.ofClass ** 2,
   }))
-  const ofGain = (gain: number): number => gauges.reduce((product, { ratio, alike }) => product * (
-    (1 - differsAnyway.value) * densityThrough(ratio, -gain, alike) + differsAnyway.value * densityThrough(ratio, shift - gain, spread ** 2 + alike)), 1)
+  const ofGain = (gain: number): number => gauges.reduce((sum, { ratio, alike }) => sum + Math.log(1e-300 +
+    (1 - differsAnyway.value) * densityThrough(ratio, -gain, alike) + differsAnyway.value * densityThrough(ratio, shift - gain, spread ** 2 + alike)), 0)
   const half = Math.round(MOST_GAIN / GAIN_STEP)
-  const table = Float64Array.from({ length: 2 * half + 1 }, (_, k) => ofGain((k - half) * GAIN_STEP))
+  const logs = Float64Array.from({ length: 2 * half + 1 }, (_, k) => ofGain((k - half) * GAIN_STEP))
+  const best = logs.reduce((most, log) => Math.max(most, log), -Infinity)
+  const table = logs.map((log) => Math.exp(Math.max(log - best, -MOST_AGAINST)))
   const engine = expected.spread ** 2, gauge = spread ** 2, variance = engine * gauge / (engine + gauge)
   return {
     right: table[half]!,

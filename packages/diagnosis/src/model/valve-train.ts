@@ -31,3 +31,9 @@ export function runningWhenDead(s: number, states: StateSpace, knowledge: Knowle
   const starved = deadChance('intake', s, states, knowledge)
   return [[starved, -Math.max(states.loss[s]!, intake.loss), intake.spread], [1 - starved, exhaust.gain, exhaust.spread]]
 }
+
+/** What a cylinder pulls in a power balance, as part of its good sisters: a valve that hardly opens leaves it without power, whatever it shows while cranking. */
+export function pullOf(s: number, { own, loss }: StateSpace, { ignition }: Knowledge): number {
+  const dead = ignition.deadDrop.value
+  return isDead(own[s]!) ? dead : Math.max(dead, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, loss[s]!))))
+}

@@ -55,12 +55,13 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   const leakageMinutes = minutes.leakage.value.each
   const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
   const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null
-  const leaked = numbers(given.engine.cylinders).filter((i) => done.has(`leakage ${i + 1}`)).length
+  const all = numbers(given.engine.cylinders)
+  const leaked = all.filter((i) => done.has(`leakage ${i + 1}`)).length
   /** To put the tester back on: it stands on one of the cylinders that it was tried on (the case does not say which), if nothing else has been in that plug hole. */
   const backOn = (n: number): number => leakageMinutes * (done.has(`borescope ${n}`) || done.has(`wet ${n}`) ? 1 : 1 - 1 / leaked)
   const run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
-  const lift = liftOutcomes(inference, numbers(given.engine.cylinders).some((i) => done.has(`valve-lift ${i + 1}`))), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
-  for (const i of numbers(given.engine.cylinders)) {
+  const lift = liftOutcomes(inference, all.some((i) => done.has(`valve-lift ${i + 1}`))), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
+  for (const i of all) {
     const n = i + 1
     if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)
     else {

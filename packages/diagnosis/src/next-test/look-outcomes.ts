@@ -52,7 +52,7 @@ export function clearanceOutcomes(inference: Inference): Outcomes {
       const place = states.valve[s]!
       const exhaust = tightHere && place === PLACE_INDEX.exhaust ? tightFound.value.fault : tightFound.value.sound
       const intake = tightHere && place === PLACE_INDEX.intake ? tightFound.value.fault : tightFound.value.sound
-      const loose = states.own[s] === OWN_INDEX['valve-not-opening'] ? looseFound.value.fault : 2 * looseFound.value.sound
+      const loose = isDead(states.own[s]!) ? looseFound.value.fault : 2 * looseFound.value.sound
       out[0] = exhaust
       out[1] = (1 - exhaust) * intake
       out[2] = (1 - exhaust) * (1 - intake) * loose

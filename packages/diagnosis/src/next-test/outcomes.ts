@@ -1,7 +1,7 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
 import { HEALTHY_WHEN_WET, heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
-import { isDead, runningWhenDead } from '../model/valve-train.ts'
+import { isDead, pullOf, runningWhenDead } from '../model/valve-train.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
 import { normalBelow } from '../rules/normal.ts'
@@ -176,7 +176,7 @@ export function balanceOutcomes(inference: Inference): Outcomes {
   return {
     count: 3,
     table: (s, _worn, out) => {
-      const pull = isDead(states.own[s]!) ? deadDrop.value : Math.max(deadDrop.value, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, states.loss[s]!))))
+      const pull = pullOf(s, states, knowledge)
       bandsOf([0.35, 0.75], pull, Math.hypot(dropSpread.value, 0.3 * (1 - pull)), well)
       bandsOf([0.35, 0.75], deadDrop.value, 1.5 * dropSpread.value, ill)
       for (let o = 0; o < 3; o++) out[o] = (1 - prior.value) * well[o]! + prior.value * ill[o]!
