@@ -30,7 +30,7 @@ describe('one cylinder again with another gauge', () => {
     const right: Case = { ...low, readings: low.readings.map((r, i) => ({ ...r, pressure: psi([166, 163, 167, 165][i]!) }) as typeof r) }
     const second: Case['readings'][number] = { test: 'compression', cylinder: 2, session: 'b', pressure: psi(218) }
     const tooHigh = gaugeError({ ...right, sessions: { b: { conditions, gauge: gauge(1) } }, readings: [...right.readings, second] })
-    expect(gaugeError(again(148))).toBeGreaterThan(tooHigh + 0.3)
+    expect(gaugeError(again(148))).toBeGreaterThan(tooHigh + 0.5)
   })
 
   it('leaves it to a third gauge which of two is wrong', () => {
