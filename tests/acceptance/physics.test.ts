@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { STANDARD_AIR_PA, standardDensity, standardPressurePa, standardTemperatureK } from '../../packages/diagnosis/src/physics/atmosphere.ts'
 import { polytropicPressurePa, pressureLeft } from '../../packages/diagnosis/src/physics/cranking.ts'
-import { expectedLevel } from '../../packages/diagnosis/src/physics/expected.ts'
+import { unbuiltPart } from '../../packages/diagnosis/src/physics/build-up.ts'
+import { builtBy, expectedLevel } from '../../packages/diagnosis/src/physics/expected.ts'
 import { displacementCm3, dynamicRatio, volumeRatio } from '../../packages/diagnosis/src/physics/geometry.ts'
 import {
   flowShare, heldPressurePa, holeAreaMm2, leakAreaRatio, percentAtReference, prescribedRestrictorMm, REFERENCE_SUPPLY_PA,
@@ -152,6 +153,21 @@ describe('expected window', () => {
       expect(psi).toBeGreaterThan(low)
       expect(psi).toBeLessThan(high)
     }
+  })
+  it('each stroke leaves the part unbuilt that hose and gauge are of them and the clearance volume: most in a diesel', () => {
+    // 27 ml of hose and gauge, 50 and 23.5 ml of clearance
+    expect(Math.exp(builtBy(1, 50).log)).toBeCloseTo(50 / 77, 12)
+    expect(Math.exp(builtBy(3, 400 / 17).log)).toBeCloseTo(1 - (27 / (27 + 400 / 17)) ** 3, 12)
+    expect(builtBy(undefined, 50)).toEqual({ log: 0, sd: 0 })
+    // the way back, from a first and a last stroke: 1 - .4 and 1 - .4^5
+    expect(unbuiltPart(0.6, 1 - 0.4 ** 5, 5)).toBeCloseTo(0.4, 8)
+    expect(unbuiltPart(1, 3, 3)).toBe(1)
+    expect(unbuiltPart(1, 1, 5)).toBeLessThan(1e-6)
+  })
+  it('what the strokes built up goes by what was noted of them, in proportion to what the gauge shows', () => {
+    const full = expectedLevel(engine, conditions, 101325, null)!, half = expectedLevel(engine, { ...conditions, strokes: 5 }, 101325, null, { log: Math.log(0.5), sd: 0.1 })!
+    expect(half.medianPa).toBeCloseTo(0.5 * full.medianPa, 6)
+    expect(half.logSd).toBeCloseTo(Math.hypot(full.logSd, 0.1), 9)
   })
   it('a late cam, a shut throttle and volume before the valve all lower it; without a ratio there is none', () => {
     const middle = expectedLevel({ ...engine, intakeClosesDegAbdc: 50 }, conditions, 101325, null)!.medianPa

@@ -29,6 +29,31 @@ describe('readings that mislead', () => {
     expect(all(16, 1)).toBeLessThan(0.1)
   })
 
+  it('readings that were still climbing at the last stroke say nothing of throttle, gauge or wear', () => {
+    const climbing = (strokes: readonly number[] | null): Case => ({
+      ...four([]), readings: [1, 2, 3, 4].map((cylinder) => ({ test: 'compression', cylinder, pressure: psi(110), strokeCount: 5, ...(strokes === null ? {} : { strokes: strokes.map(psi), firstStroke: psi(strokes[0]!) }) })),
+    })
+    const unknown = judge(climbing(null)), seen = judge(climbing([35, 63, 83, 98, 110])), built = judge(climbing([75, 98, 106, 109, 110]))
+    // at the last stroke of the first 12 psi came on, and so on: it would have ended near 160
+    expect(cause(seen, 'none')).toBeGreaterThan(cause(unknown, 'none') + 0.1)
+    expect(cause(seen, 'throttle-closed')).toBeLessThan(0.3 * cause(unknown, 'throttle-closed'))
+    expect(cause(built, 'none')).toBeLessThan(cause(unknown, 'none') + 0.02)
+  })
+
+  it('a vacuum gauge that stands steady is low or not by its depth and the height, whatever word was noted', () => {
+    const idle = (pattern: 'steady' | 'low-steady', inHg: number | null, altitudeM: number): number => {
+      const given = four([128, 130, 127, 129], [{ test: 'vacuum', pattern, ...(inHg === null ? {} : { reading: { value: inHg, unit: 'inHg' } }) }])
+      const e = judge({ ...given, engine: { ...given.engine, compressionRatio: 8.5 }, conditions: { ...given.conditions, altitudeM } })
+      return cause(e, 'valve-timing') + cause(e, 'worn-evenly')
+    }
+    // 18 inHg at the sea is as it should be, 12 is not; at 2,000 m 14 is as it should be (about 1 inHg less for each 1,000 ft: common practice, no source)
+    expect(idle('steady', 12, 0)).toBeGreaterThan(1.5 * idle('steady', null, 0))
+    expect(idle('steady', 18, 0)).toBeLessThan(1.1 * idle('steady', null, 0))
+    expect(idle('steady', 12, 0)).toBeGreaterThan(1.5 * idle('steady', 18, 0))
+    expect(idle('low-steady', 14, 2000)).toBeLessThan(0.5 * idle('low-steady', null, 2000))
+    expect(idle('low-steady', 13, 0)).toBeGreaterThan(0.9 * idle('low-steady', null, 0))
+  })
+
   it('16 percent lost with ordinary compression is usable, not a fault', () => {
     expect(sound(judge(four([150, 152, 146, 151], [leak(1, 6), leak(2, 7), leak(3, 16, { crankcase: 2, exhaust: 0, intake: 0 }), leak(4, 8)])), 3)).toBeGreaterThan(0.8)
   })

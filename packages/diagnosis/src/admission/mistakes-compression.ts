@@ -1,5 +1,6 @@
 import type { EngineDescription } from '@evenbore/contract'
 import { expectedLevel } from '../physics/expected.ts'
+import { measuredBuiltUp } from './built-up.ts'
 import { overSpan } from './compression.ts'
 import { median } from './leakage.ts'
 import { cylinderWords, objection, type Remark } from './remark.ts'
@@ -46,7 +47,7 @@ export function wrongUnit(engine: EngineDescription, session: AdmittedSession, j
 }
 
 function wrongUnitThroughout(engine: EngineDescription, session: AdmittedSession, judged: Judged): Remark[] {
-  const expected = judged.kind === 'dry' ? expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl) : null
+  const expected = judged.kind === 'dry' ? expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl, measuredBuiltUp(judged)) : null
   const level = median(judged.cylinders.map(({ pa }) => pa))
   if (!expected || level === null || level <= 0 || !unitsApart(expected.medianPa / level, THRESHOLDS.unitRatioSlackOfAll.value)) return []
   return [objection('wrong-unit', judged.cylinders.flatMap(({ evidence }) => evidence), 'All readings are away from what this engine should show by the ratio of two pressure units.', 'Look at the unit on the gauge; correct the unit if it was entered wrongly.')]
@@ -101,7 +102,7 @@ export function throttleShut(engine: EngineDescription, session: AdmittedSession
   if (session.conditions.throttle === 'closed') {
     return [objection('throttle-shut', about, 'The throttle was closed: the readings can be compared with each other but are all lower than they should be.', 'Prop throttle and choke wide open and take all again.')]
   }
-  const expected = expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl)
+  const expected = expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl, measuredBuiltUp(judged))
   if (!expected || cylinders.length < 3) return []
   const highest = Math.max(...cylinders.map(({ pa }) => pa))
   const lowest = Math.min(...cylinders.map(({ pa }) => pa))

@@ -44,7 +44,7 @@ function nameOf(r: Reading, times: number, given: Case): string {
     }
     case 'plug': return `the ${r.appearance} plug of ${r.cylinder}${again}`
     case 'power-balance': return `a drop of ${round(r.rpmDrop)} rpm with ${r.cylinder} off${again}`
-    case 'vacuum': return `the vacuum gauge (${r.pattern})${again}`
+    case 'vacuum': return `the vacuum gauge (${r.pattern}${r.reading === undefined ? '' : ` at ${round(r.reading.value)} ${r.reading.unit}`})${again}`
     case 'coolant-gas': return `${r.present ? 'gas' : 'no gas'} in the coolant${again}`
     case 'borescope': return `the borescope in ${r.cylinder} (${r.seen.join(', ')})${again}`
     case 'clearance': return `the ${r.valve} clearance of ${r.cylinder} (${r.state})${again}`

@@ -49,6 +49,7 @@ export const levels = {
   petrolPa: entry(1.03e6, COMMON_PRACTICE, 'Petrol engine of unknown geometry: about 150 psi.'),
   petrolSideValvePa: entry(5.4e5, FROM_MEMORY, 'Side-valve engine: 60 to 100 psi may be sound.'),
   dieselPa: entry(2.55e6, 'TM 5-2420-230-24-2 p. 14-22 (new 350 psi, used 300 at 250 rpm); spread of makes from memory', 'Diesel of unknown geometry.'),
+  dieselRatio: entry(19, FROM_MEMORY, 'Compression ratio of a diesel whose own is not known, for how fast the strokes build up.'),
   unknownSpread: entry(0.25, FROM_MEMORY, 'Spread (sd of logarithm) of the level when the geometry is unknown.'),
   knownSpread: entry(0.1, FROM_MEMORY, 'Spread added to the computed window: cams, gauges, adaptors, heat.'),
   normalCrankingRpm: entry(200, 'from memory: 150 to 250 rpm', 'Cranking speed when none is noted.'),

@@ -25,6 +25,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['engineSigns', 'Signs that any cylinder may give', 'Chance alone, and how each group of faults or cause adds to it.'],
   ['groups', 'Groups of faults for those signs', ''],
   ['vacuum', 'Vacuum gauge at idle', ''],
+  ['vacuumDepth', 'How deep a steady needle stands', ''],
   ['past', 'The engine\'s past and conditions', 'Factors on shares of faults and causes.'],
   ['pastLimits', 'Where the past begins to count', ''],
   ['minutes', 'Minutes of each test', ''],

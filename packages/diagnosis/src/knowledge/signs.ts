@@ -63,3 +63,11 @@ export const vacuum: Readonly<Record<'nothing' | 'valve' | 'sticking' | 'low', E
   sticking: entry({ steady: 0.2, 'low-steady': 0.07, 'regular-drop': 0.15, 'irregular-drop': 0.55, 'slow-fall': 0.03 }, 'TM 10-3930-618-20 steps 5-7; chances from memory', 'A sticking valve: irregular drops.'),
   low: entry({ steady: 0.25, 'low-steady': 0.6, 'regular-drop': 0.06, 'irregular-drop': 0.06, 'slow-fall': 0.03 }, FROM_MEMORY, 'Late timing or even wear: low and steady.'),
 }
+
+/** Where a steady needle of the vacuum gauge stands, as part of the air pressure. */
+export const vacuumDepth = {
+  steady: entry({ mean: 0.62, spread: 0.06 }, 'common practice, no source: 17 to 21 inHg at sea level, about 1 inHg less for each 1,000 ft; spread from memory', 'Steady, as it should be.'),
+  low: entry({ mean: 0.44, spread: 0.08 }, FROM_MEMORY, 'Low and steady.'),
+  wordRight: entry(0.85, FROM_MEMORY, 'How often the word that was noted is the right one of the two.'),
+  anything: entry(0.3, FROM_MEMORY, 'A density that every depth has: another idle, another cam, the throttle not quite shut.'),
+} as const

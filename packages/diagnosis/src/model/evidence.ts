@@ -56,10 +56,18 @@ export interface OtherGauge {
   readonly ofClass: number
 }
 
+/** A vacuum gauge at idle: how the needle moved and, where it was noted, how deep it stood as a part of the air pressure. */
+export interface VacuumEvidence {
+  readonly kind: 'vacuum'
+  readonly reading: number
+  readonly pattern: string
+  readonly depth: number | null
+}
+
 /** What speaks of the whole engine: a sign that any cylinder may be behind, or a check of the gauge. */
 export type EngineEvidence =
   | { readonly kind: 'engine-sign'; readonly reading: number; readonly code: string; readonly present: boolean }
-  | { readonly kind: 'vacuum'; readonly reading: number; readonly pattern: string }
+  | VacuumEvidence
   | OtherGauge
 
 /** All that is known of one cylinder. */

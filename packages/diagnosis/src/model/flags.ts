@@ -2,7 +2,7 @@ import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import type { EngineEvidence, Evidence } from './evidence.ts'
+import type { EngineEvidence, Evidence, VacuumEvidence } from './evidence.ts'
 import type { Grid } from './grid.ts'
 import { weighOtherGauges } from './other-gauge.ts'
 import type { StateSpace } from './states.ts'
@@ -84,14 +84,32 @@ function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean
 
 function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge: Knowledge): number {
   if (e.kind === 'vacuum') {
-    const kind = has(pattern, 'valve') ? 'valve' : has(pattern, 'sticking') ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
-    return (knowledge.vacuum[kind].value as Readonly<Record<string, number>>)[e.pattern] ?? 0.01
+    return vacuumChance(e, knowledge.vacuum[vacuumKind(pattern, cause)].value, knowledge)
   }
   if (e.kind === 'other-gauge') return 1
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
   const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...GROUPS.map((group) => (has(pattern, group) ? sign.groups[group] ?? 0 : 0))])
   return e.present ? shown : 1 - shown
+}
+
+/** What the vacuum gauge answers to, where these groups of faults are present. */
+export function vacuumKind(pattern: number, cause: Cause): keyof Knowledge['vacuum'] {
+  if (has(pattern, 'valve')) return 'valve'
+  if (has(pattern, 'sticking')) return 'sticking'
+  return cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
+}
+
+/**
+ * Chance of a vacuum gauge's pattern. Whether a steady needle is low its depth says better than a word: what is low at the sea is as it should be
+ * in the hills.
+ */
+function vacuumChance({ pattern, depth }: VacuumEvidence, chances: Knowledge['vacuum']['nothing']['value'], { vacuumDepth }: Knowledge): number {
+  if (depth === null || (pattern !== 'steady' && pattern !== 'low-steady')) return (chances as Readonly<Record<string, number>>)[pattern] ?? 0.01
+  const { steady, low, wordRight, anything } = vacuumDepth
+  const at = ({ mean, spread }: { readonly mean: number; readonly spread: number }, word: string): number =>
+    (anything.value + Math.exp(-0.5 * ((depth - mean) / spread) ** 2) / spread) * (word === pattern ? wordRight.value : 1 - wordRight.value)
+  return chances.steady * at(steady.value, 'steady') + chances['low-steady'] * at(low.value, 'low-steady')
 }
 
 /** Chance that at least one of several independent reasons makes a sign appear, `alone` being that of no reason at all. */

@@ -3,7 +3,8 @@ import type { Admission, AdmittedSession } from '../admission/types.ts'
 import type { Cause } from '../knowledge/causes.ts'
 import type { Fault } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { expectedLevel } from '../physics/expected.ts'
+import { measuredBuiltUp } from '../admission/built-up.ts'
+import { builtBy, expectedLevel } from '../physics/expected.ts'
 import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.ts'
 import { toPascal } from '../units/pressure.ts'
 import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
@@ -40,7 +41,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const restrictor = prescribedRestrictorMm(engine.boreMm)
   const checks = otherGauges(given, admission)
   for (const { reading } of checks) used.add(reading)
-  const engineEvidence = [...gatherEngine(given, used), ...checks]
+  const engineEvidence = [...gatherEngine(given, admission, used), ...checks]
   const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {
@@ -116,20 +117,28 @@ function expectation(admission: Admission, session: AdmittedSession, knowledge: 
   const { engine } = admission
   const { levels } = knowledge
   // a shut throttle is a cause of its own, so the level is expected as if it were open
-  const level = expectedLevel(engine, { ...session.conditions, throttle: 'open' }, session.airPa, session.gauge.volumeBeforeValveMl)
+  const measured = measuredBuiltUp(admission.judged)
+  const level = expectedLevel(engine, { ...session.conditions, throttle: 'open' }, session.airPa, session.gauge.volumeBeforeValveMl, measured)
   const skimmed = engine.history?.headSkimmed === true ? 0.04 : 0
   if (level !== null) return { logPa: Math.log(level.medianPa) + skimmed, spread: Math.hypot(level.logSd, levels.knownSpread.value, skimmed) }
   const base = engine.fuel === 'diesel' ? levels.dieselPa.value : engine.valveGear === 'side' ? levels.petrolSideValvePa.value : levels.petrolPa.value
   const air = Math.log(session.airPa / 101325)
   const rpm = session.conditions.crankingRpm ?? levels.normalCrankingRpm.value
-  return { logPa: Math.log(base) + air + skimmed + levels.speedExponent.value * Math.log(rpm / levels.normalCrankingRpm.value), spread: levels.unknownSpread.value }
+  const ratio = engine.fuel === 'diesel' ? levels.dieselRatio.value : engine.valveGear === 'side' ? knowledge.oil.usualRatio.value.side : knowledge.oil.usualRatio.value.overhead
+  const built = measured ?? builtBy(session.conditions.strokes, (admission.layout.displacementCm3 ?? knowledge.noise.unknownDisplacementCm3.value) / (ratio - 1))
+  return {
+    logPa: Math.log(base) + air + skimmed + levels.speedExponent.value * Math.log(rpm / levels.normalCrankingRpm.value) + built.log,
+    spread: Math.hypot(levels.unknownSpread.value, built.sd),
+  }
 }
 
-function gatherEngine(given: Case, used: Set<number>): EngineEvidence[] {
+function gatherEngine(given: Case, { sessions }: Admission, used: Set<number>): EngineEvidence[] {
   const list: EngineEvidence[] = []
   given.readings.forEach((reading, index) => {
-    if (reading.test === 'vacuum') list.push({ kind: 'vacuum', reading: index, pattern: reading.pattern })
-    else if (reading.test === 'coolant-gas') list.push({ kind: 'engine-sign', reading: index, code: 'coolant-gas', present: reading.present })
+    if (reading.test === 'vacuum') {
+      const { airPa } = sessions.find(({ id }) => id === (reading.session ?? null))!
+      list.push({ kind: 'vacuum', reading: index, pattern: reading.pattern, depth: reading.reading === undefined ? null : toPascal(reading.reading) / airPa })
+    } else if (reading.test === 'coolant-gas') list.push({ kind: 'engine-sign', reading: index, code: 'coolant-gas', present: reading.present })
     else if (reading.test === 'cooling-pressure') {
       // over 2 psi (13.8 kPa) lost in 2 minutes (a maker's text, not named)
       const lostPa = toPascal(reading.lostPressure)

@@ -1,7 +1,7 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import { noisyOr, signatures } from '../model/flags.ts'
+import { noisyOr, signatures, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Candidate } from './candidates.ts'
 import { WEARS, worthOfJoint, worthOfLists, type Question, type Worth } from './information.ts'
@@ -46,10 +46,7 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
   addSign('oil-use-high', observation('oil-use-high'), minutes.askOil.value.once)
   if (!done.has('vacuum') && given.engine.fuel === 'petrol') {
     const patterns = Object.keys(knowledge.vacuum.nothing.value) as (keyof typeof knowledge.vacuum.nothing.value)[]
-    add({ test: 'vacuum' }, minutes.vacuum.value.once, ['valve', 'sticking'], (pattern, cause) => {
-      const kind = (pattern & bitOf('valve')) !== 0 ? 'valve' : (pattern & bitOf('sticking')) !== 0 ? 'sticking' : cause === 'valve-timing' || cause === 'worn-evenly' ? 'low' : 'nothing'
-      return patterns.map((p) => knowledge.vacuum[kind].value[p])
-    })
+    add({ test: 'vacuum' }, minutes.vacuum.value.once, ['valve', 'sticking'], (pattern, cause) => patterns.map((p) => knowledge.vacuum[vacuumKind(pattern, cause)].value[p]))
   }
   const read = questions.findIndex((_, i) => done.has(`dry ${i + 1}`)) + 1
   if (read > 0 && (done.get('other-gauge') ?? 0) < OTHER_GAUGES) {

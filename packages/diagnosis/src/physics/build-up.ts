@@ -53,6 +53,23 @@ export function fitBuildUp(x: readonly number[], y: readonly number[]): BuildUp 
   return { level, rate, residualSumOfSquares: sum, ...spread(x, level, rate, sum) }
 }
 
+/**
+ * The part of the final pressure that each stroke leaves unbuilt, from the first stroke and the last of `strokes`: each leaves the same part of
+ * what the one before left, so that first / last = (1 - u) / (1 - u^strokes). One where the pressure rose in a straight line or steeper.
+ */
+export function unbuiltPart(first: number, last: number, strokes: number): number {
+  const wanted = first / last
+  if (!(wanted > 1 / strokes)) return 1
+  // falls from 1 at u = 0 to 1 / strokes at u = 1
+  let low = 0, high = 1
+  while (high - low > 1e-9) {
+    const u = (low + high) / 2
+    if ((1 - u) / (1 - u ** strokes) > wanted) low = u
+    else high = u
+  }
+  return (low + high) / 2
+}
+
 function residuals(x: readonly number[], y: readonly number[], rate: number): { level: number; sum: number } {
   let top = 0
   let bottom = 0

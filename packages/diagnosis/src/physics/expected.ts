@@ -40,8 +40,10 @@ const ASSUMED = {
   soundLeakLoss: 23,
   /** cm3 of one cylinder where bore or stroke is unknown, and its relative spread; from memory */
   sweptCm3: { mean: 420, relative: 0.35 },
-  /** part of the final pressure that each stroke leaves unbuilt; from memory: the first brings about two thirds */
-  unbuilt: { mean: 0.35, sd: 0.08 },
+  /** ml of hose and gauge behind the check valve: the first stroke then brings about two thirds on 400 cm3 at ratio 9; from memory */
+  hoseMl: 27,
+  /** how far the part that each stroke leaves unbuilt may be from what hose and clearance volume give; from memory */
+  unbuiltSd: 0.1,
   /** a camshaft that is not the standard one, relative; from memory */
   otherCam: 0.1,
   /** side valves: 60 to 100 psi may be sound; from memory */
@@ -51,6 +53,12 @@ const ASSUMED = {
 /** An engine of absurd measures gets a wide window, not an endless one; and no gauge reads past 10 MPa. */
 const WIDEST_LOG_SD = 0.6
 const HIGHEST_PA = 10e6
+
+/** Logarithm of the part of the final pressure that so many strokes have built up, and its standard deviation. */
+export interface BuiltUp {
+  readonly log: number
+  readonly sd: number
+}
 
 /** The healthy compression level that geometry and conditions lead one to expect. Gauge pressure, pascal. */
 export interface ExpectedLevel {
@@ -71,9 +79,10 @@ export interface ExpectedLevel {
  *
  * @param airPa absolute air pressure at the station
  * @param volumeBeforeValveMl volume between cylinder and the gauge's check valve, null if unknown (then assumed)
+ * @param measured how far the strokes built the pressure up, where it was noted; null: by the number of strokes, and what hose and clearance volume let each bring
  * @returns null without a compression ratio
  */
-export function expectedLevel(engine: EngineDescription, conditions: Conditions, airPa: number, volumeBeforeValveMl: number | null): ExpectedLevel | null {
+export function expectedLevel(engine: EngineDescription, conditions: Conditions, airPa: number, volumeBeforeValveMl: number | null, measured: BuiltUp | null = null): ExpectedLevel | null {
   const rc = engine.compressionRatio
   if (rc === undefined) return null
   const diesel = engine.fuel === 'diesel'
@@ -89,8 +98,7 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
   const swept: Spread = engine.boreMm && engine.strokeMm ? { mean: displacementCm3(engine.boreMm, engine.strokeMm), sd: 0 } : { mean: ASSUMED.sweptCm3.mean, sd: ASSUMED.sweptCm3.relative * ASSUMED.sweptCm3.mean }
   const volumeMl: Spread = volumeBeforeValveMl === null ? ASSUMED.volumeMl : { mean: volumeBeforeValveMl, sd: 0 }
   const smallness = (ASSUMED.soundLeakLoss + ASSUMED.volumeLoss * volumeMl.mean) / swept.mean
-  const strokes = Math.max(1, conditions.strokes ?? Infinity)
-  const built = (unbuilt: number): number => Math.log(1 - unbuilt ** strokes)
+  const built = measured ?? builtBy(conditions.strokes, swept.mean / Math.max(1, rc - 1))
 
   const logAbsolute = (n: number, deg: number, R: number): number => n * Math.log(dynamicRatio(rc, R, Math.max(0, deg - ASSUMED.lastDegrees)))
   const middle = logAbsolute(exponent.mean, closes.mean, rod.mean)
@@ -104,15 +112,16 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
     engine.camshaft === 'other' ? ASSUMED.otherCam : 0,
     smallness * swept.sd / swept.mean,
     ASSUMED.volumeLoss * volumeMl.sd / swept.mean,
-    built(ASSUMED.unbuilt.mean + ASSUMED.unbuilt.sd) - built(ASSUMED.unbuilt.mean),
   ]
   const speed = Math.min(1.2, Math.max(0.5, (rpm.mean / ASSUMED.rpm.mean) ** ASSUMED.speedPower))
-  const absolute = airPa * Math.exp(middle - smallness + built(ASSUMED.unbuilt.mean)) * filling.mean * temper.mean * speed
-  const absoluteLogSd = Math.hypot(...slopes)
-  const medianPa = Math.max(absolute - airPa, 0.05 * airPa)
-  const logSd = Math.min((absoluteLogSd * absolute) / medianPa, WIDEST_LOG_SD)
+  const absolute = airPa * Math.exp(middle - smallness) * filling.mean * temper.mean * speed
+  const full = Math.max(absolute - airPa, 0.05 * airPa)
+  const absoluteLogSd = Math.hypot(...slopes, (built.sd * full) / absolute)
+  const medianPa = full * Math.exp(built.log)
+  const logSd = Math.min((absoluteLogSd * absolute) / full, WIDEST_LOG_SD)
   const z95 = 1.644854
-  const gaugeOf = (absolutePa: number): number => Math.min(HIGHEST_PA, Math.max(0, absolutePa - airPa))
+  // the needle starts at air pressure: what is not built up is missing from what stands above it
+  const gaugeOf = (absolutePa: number): number => Math.min(HIGHEST_PA, Math.max(0, absolutePa - airPa) * Math.exp(built.log))
   return {
     medianPa,
     logSd,
@@ -121,6 +130,17 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
     basis: basisOf(engine, rodKnown, conditions, volumeBeforeValveMl !== null),
   }
 }
+
+/** What so many strokes build up where nobody noted it: each fills hose and gauge by the part that the clearance volume (ml) is of both. */
+export function builtBy(strokes: number | undefined, clearanceMl: number): BuiltUp {
+  if (strokes === undefined) return { log: 0, sd: 0 }
+  const unbuilt = ASSUMED.hoseMl / (ASSUMED.hoseMl + clearanceMl)
+  const log = (left: number): number => Math.log1p(-(Math.min(left, MOST_UNBUILT) ** Math.max(1, strokes)))
+  return { log: log(unbuilt), sd: log(unbuilt) - log(unbuilt + ASSUMED.unbuiltSd) }
+}
+
+/** A stroke that brings next to nothing is no stroke. */
+const MOST_UNBUILT = 0.9
 
 function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Conditions, volumeKnown: boolean): string {
   const assumed = [

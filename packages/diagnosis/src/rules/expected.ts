@@ -1,5 +1,6 @@
 import type { Expected } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
+import { measuredBuiltUp } from '../admission/built-up.ts'
 import { expectedLevel } from '../physics/expected.ts'
 import { fromPascal } from '../units/pressure.ts'
 
@@ -7,7 +8,7 @@ import { fromPascal } from '../units/pressure.ts'
 export function expectedWindow({ engine, sessions, judged, unit }: Admission): Expected | undefined {
   if (judged && judged.kind !== 'dry') return undefined
   const session = sessions[judged?.session ?? 0]!
-  const level = expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl)
+  const level = expectedLevel(engine, session.conditions, session.airPa, session.gauge.volumeBeforeValveMl, measuredBuiltUp(judged))
   if (!level || engine.cycle === 2) return undefined
   return { low: fromPascal(level.lowPa, unit), high: fromPascal(level.highPa, unit), basis: level.basis }
 }
