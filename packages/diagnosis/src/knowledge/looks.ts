@@ -42,6 +42,7 @@ export const plugs: Readonly<Record<'appearance' | 'ignition' | 'contrast', Entr
 export const ignition = {
   prior: entry(0.06, FROM_MEMORY, 'Chance that a given cylinder has an ignition or mixture fault of its own.'),
   deadDrop: entry(0.15, FROM_MEMORY, 'Power-balance drop of a dead cylinder against its good sisters.'),
+  dropSaysNothing: entry(0.02, FROM_MEMORY, 'A density that any power-balance drop has: noted for another cylinder, the idle wandered.'),
   dropSpread: entry(0.2, FROM_MEMORY, 'Scatter of power-balance drops, as part of the sisters\' median.'),
   swapHelps: entry(0.85, COMMON_PRACTICE, 'Chance that another plug and lead cure an ignition fault.'),
   swapHelpsAnyway: entry(0.04, FROM_MEMORY, 'Chance that they seem to help a cylinder without one.'),
@@ -71,6 +72,7 @@ export const valveTrain = {
   deadWithoutLoss: entry({ intake: 0.25 }, FROM_MEMORY, 'A valve that hardly opens while the cylinder reads normal: part of those in which it is the intake (a lobe that still fills while cranking); else the exhaust.'),
   liftShort: entry({ allowedMm: 0.254, fault: 0.25, sound: 0.02 }, 'TM 5-3805-260-24 (.010 in allowed); chances from memory', 'Lift short of its sisters by more than allowed, less than what follows: chance at the valve that hardly opens, and at others.'),
   liftFar: entry({ part: 0.3, fault: 0.6, sound: 0.003 }, FROM_MEMORY, 'Lift short by this part of it, against sisters or against the other valve of the cylinder: at the valve that hardly opens, and at others.'),
-  runningDead: entry({ intake: { loss: 0.5, spread: 0.35 }, exhaust: { gain: 0.3, spread: 0.2 } }, 'a trade article, not named (low = intake, high = exhaust); amounts from memory', 'Running compression of a cylinder with a valve that hardly opens, against its sisters (logarithm): starved, or with burnt gas shut in. A cylinder that loses more while cranking loses that.'),
+  runningSaysNothing: entry(0.02, FROM_MEMORY, 'A density that any running compression has against its sisters (logarithm): misread, another idle.'),
+  runningDead: entry({ intake: { loss: 0.7, spread: 0.6 }, exhaust: { gain: 0.3, spread: 0.2 } }, 'a trade article, not named (low = intake, high = exhaust); amounts from memory', 'Running compression of a cylinder with a valve that hardly opens, against its sisters (logarithm): starved, or with burnt gas shut in. A cylinder that loses more while cranking loses that.'),
   settingCures: entry(0.1, COMMON_PRACTICE, 'Tight clearances left after they have been set.'),
 } as const

@@ -34,6 +34,7 @@ export const minutes = {
 /** What a test is worth, and when to stop testing. */
 export const stopping = {
   settled: entry(0.9, COMMON_PRACTICE, 'A cylinder counts as settled when its leading explanation has this probability.'),
+  settledBlur: entry(0.2, FROM_MEMORY, 'How sharp that is (logarithm of the odds): a test that lifts .89 to .91 settles little.'),
   minutesPerBit: entry(8, FROM_MEMORY, 'What one bit is worth beyond the repairs it saves, in minutes of labour: being sure, and able to say why.'),
   minutesSettled: entry(30, FROM_MEMORY, 'What it is worth, in minutes of labour, that one explanation counts as settled.'),
   changeOver: entry(1, FROM_MEMORY, 'Minutes to lay one tool down and take up the next, whatever the test.'),

@@ -46,11 +46,11 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     })
     case 'sign': return signChance(sight.code, sight.present, s, ignition, states, knowledge)
     case 'power-balance': {
-      const { deadDrop, dropSpread } = knowledge.ignition
+      const { deadDrop, dropSpread, dropSaysNothing } = knowledge.ignition
       const pull = ignition ? deadDrop.value : pullOf(s, states, knowledge)
       const sd = ignition ? 1.5 * dropSpread.value : Math.hypot(dropSpread.value, 0.3 * (1 - pull))
       const z = (sight.dropShare - pull) / sd
-      return 0.95 * Math.exp(-0.5 * z * z) / sd + 0.05
+      return 0.95 * Math.exp(-0.5 * z * z) / sd + dropSaysNothing.value
     }
     case 'first-stroke': {
       // what leaks stands still after fewer strokes; what draws no charge builds up as ever
@@ -65,10 +65,11 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
       const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : 1
       const scatter = part * states.scatter[s]! + (part < 1 ? 0.2 * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
+      const saysNothing = part < 1 ? knowledge.valveTrain.runningSaysNothing.value : 0.05
       if (part < 1 && isDead(states.own[s]!)) {
-        return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), 0.05)
+        return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), saysNothing)
       }
-      return 0.95 * normal(sight.logRatio + part * states.loss[s]!, variance) + 0.05
+      return 0.95 * normal(sight.logRatio + part * states.loss[s]!, variance) + saysNothing
     }
   }
 }

@@ -21,7 +21,7 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
   const list: Candidate[] = []
   const add = (test: SuggestedTest, time: number, asked: readonly Group[], chances: PatternChances): void => {
     const overall = worthOverall(inference, questions, groups, asked, chances)
-    const ofCause = worthOfLists(inference.causes, causeOutcomes(groups, asked, chances), questions[0]!.settledAt)
+    const ofCause = worthOfLists(inference.causes, causeOutcomes(groups, asked, chances), questions[0]!.settled)
     // what it says of the cylinders and of what they have in common overlaps: the greater of the two is the least that it teaches
     list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits), saved: overall.saved, settles: Math.max(overall.settles, ofCause.settles), minutes: time })
   }

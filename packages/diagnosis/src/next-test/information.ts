@@ -44,6 +44,18 @@ export interface Worth {
   readonly settles: number
 }
 
+/** Probability at which an explanation counts for half as settled, and how fast it does about it (logarithm of the odds). */
+export interface Settled {
+  readonly at: number
+  readonly blur: number
+}
+
+/** For how much an explanation of this probability counts as settled, 0 to 1: no cliff, or the smallest test would be worth most just below it. */
+export function settledness(probability: number, { at, blur }: Settled): number {
+  const odds = (p: number): number => Math.log(Math.max(1e-9, p) / Math.max(1e-9, 1 - p))
+  return 1 / (1 + Math.exp((odds(at) - odds(probability)) / blur))
+}
+
 /** What a test of one cylinder is measured against. */
 export interface Question {
   readonly belief: Belief
@@ -54,8 +66,10 @@ export interface Question {
   readonly unread: boolean
   /** Of engines not evenly worn, the part with another cause common to all cylinders. */
   readonly otherCause: number
-  /** Probability from which an explanation counts as settled; null when one is already. */
-  readonly settledAt: number | null
+  /** Probability of the likeliest explanation that lies elsewhere: another cylinder's fault, or a cause common to all. */
+  readonly elsewhere: number
+  /** From where on an explanation counts as settled; null when one is already. */
+  readonly settled: Settled | null
 }
 
 /**
@@ -87,50 +101,69 @@ export function worthOf(question: Question, { count, table }: Outcomes): Worth {
 export const WEARS = 3
 
 /** The same from the joint probabilities of outcome, wear and label: [(outcome * WEARS + wear) * LABELS + label]. */
-export function worthOfJoint(joint: Float64Array, { stakes, othersSound, settledAt }: Question): Worth {
+export function worthOfJoint(joint: Float64Array, question: Question): Worth {
+  const { stakes, settled } = question
   const wide = WEARS * LABELS
   const count = joint.length / wide
   const before = new Float64Array(wide), labels = new Float64Array(LABELS)
   let bits = 0, after = 0, settles = 0
   for (let o = 0; o < count; o++) {
-    let outcome = 0, none = 0
+    let outcome = 0
     for (let k = 0; k < wide; k++) {
       const p = joint[o * wide + k]!
       before[k]! += p
       outcome += p
       bits += plogp(p)
-      if (k < LABELS) none += p
     }
     if (outcome <= 0) continue
     bits -= plogp(outcome)
-    let leading = 0
-    for (let label = 0; label < LABELS; label++) {
-      labels[label] = 0
-      for (let wear = 0; wear < WEARS; wear++) labels[label]! += joint[o * wide + wear * LABELS + label]!
-      if (label > 0 && labels[label]! > leading) leading = labels[label]!
-    }
+    labelsOf(joint, o * wide, labels)
     after += leastCost(stakes, labels, 0)
-    if (settledAt !== null && (leading >= settledAt * outcome || Math.min(labels[0]!, none, othersSound * outcome) >= settledAt * outcome)) settles += outcome
+    if (settled !== null) settles += outcome * settledness(leader(joint, o * wide, labels, outcome, question), settled)
   }
   for (let k = 0; k < wide; k++) bits -= plogp(before[k]!)
-  for (let label = 0; label < LABELS; label++) labels[label] = before[label]! + before[LABELS + label]! + before[2 * LABELS + label]!
-  return { bits: Math.max(0, bits), saved: Math.max(0, leastCost(stakes, labels, 0) - after), settles }
+  labelsOf(before, 0, labels)
+  if (settled !== null) {
+    const all = labels.reduce((sum, p) => sum + p, 0)
+    settles -= all * settledness(leader(before, 0, labels, all, question), settled)
+  }
+  return { bits: Math.max(0, bits), saved: Math.max(0, leastCost(stakes, labels, 0) - after), settles: Math.max(0, settles) }
+}
+
+/** Sums the kinds of wear: joint probabilities of wear and label, from `at` on, into those of the labels. */
+function labelsOf(joint: Float64Array, at: number, labels: Float64Array): void {
+  for (let label = 0; label < LABELS; label++) {
+    labels[label] = 0
+    for (let wear = 0; wear < WEARS; wear++) labels[label]! += joint[at + wear * LABELS + label]!
+  }
+}
+
+/** Probability of the likeliest explanation of the engine: a fault here or elsewhere, or nothing wrong; the joint probabilities sum to `all`. */
+function leader(joint: Float64Array, at: number, labels: Float64Array, all: number, { othersSound, elsewhere }: Question): number {
+  let none = 0, fault = 0
+  for (let label = 0; label < LABELS; label++) {
+    none += joint[at + label]!
+    if (label > 0 && labels[label]! > fault) fault = labels[label]!
+  }
+  return Math.max(elsewhere, fault / all, Math.min(labels[0]! / all, none / all, othersSound))
 }
 
 /**
  * What a test is expected to say of one thing that has `probabilities`, by its chance of each outcome under each: mutual information in bits,
  * and the chance that one of them counts as settled after it. The last of the list ("nothing") settles nothing by itself.
  */
-export function worthOfLists(probabilities: ArrayLike<number>, chances: readonly (readonly number[])[], settledAt: number | null): Pick<Worth, 'bits' | 'settles'> {
-  let bits = 0, settles = 0
+export function worthOfLists(probabilities: ArrayLike<number>, chances: readonly (readonly number[])[], settled: Settled | null): Pick<Worth, 'bits' | 'settles'> {
+  const all = Array.from(probabilities)
+  const counts = (list: readonly number[], sum: number): number => (settled === null ? 0 : sum * settledness(Math.max(...list.slice(0, -1)) / sum, settled))
+  let bits = 0, settles = -counts(all, 1)
   for (let o = 0; o < chances[0]!.length; o++) {
-    const joint = Array.from(probabilities, (p, k) => p * chances[k]![o]!)
+    const joint = all.map((p, k) => p * chances[k]![o]!)
     const outcome = joint.reduce((sum, p) => sum + p, 0)
     if (outcome <= 0) continue
-    joint.forEach((p, k) => { bits += plogp(p) - p * Math.log2(outcome) - (probabilities[k]! > 0 ? p * Math.log2(probabilities[k]!) : 0) })
-    if (settledAt !== null && joint.slice(0, -1).some((p) => p >= settledAt * outcome)) settles += outcome
+    joint.forEach((p, k) => { bits += plogp(p) - p * Math.log2(outcome) - (all[k]! > 0 ? p * Math.log2(all[k]!) : 0) })
+    settles += counts(joint, outcome)
   }
-  return { bits: Math.max(0, bits), settles }
+  return { bits: Math.max(0, bits), settles: Math.max(0, settles) }
 }
 
 /** Two tests of one cylinder done one after the other: all pairs of outcomes, which its state makes independent. */

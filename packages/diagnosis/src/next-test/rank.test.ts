@@ -22,7 +22,7 @@ minutes[1] = 100
 const stakes: Stakes = { decisions: 2, minutes }
 const question: Question = {
   belief: { state: Int32Array.of(0, 1), worn: Uint8Array.of(0, 0), label: Uint8Array.of(0, 1), probability: Float64Array.of(0.5, 0.5) },
-  stakes, othersSound: 1, unread: false, otherCause: 0, settledAt: 0.9,
+  stakes, othersSound: 1, elsewhere: 0, unread: false, otherCause: 0, settled: { at: 0.9, blur: 0.2 },
 }
 const tells = (right: number): Outcomes => ({ count: 2, table: (s, _worn, out) => { out[s] = right; out[1 - s] = 1 - right } })
 
@@ -32,7 +32,15 @@ describe('what a test is worth', () => {
     expect(worth.bits).toBeCloseTo(1, 12)
     // leaving it blindly costs 50; knowing, half the time 60 is spent
     expect(worth.saved).toBeCloseTo(20, 12)
-    expect(worth.settles).toBeCloseTo(1, 12)
+    expect(worth.settles).toBeCloseTo(1, 4)
+  })
+
+  it('what is nearly settled is not settled by a test that says next to nothing', () => {
+    const near = { ...question, belief: { ...question.belief, probability: Float64Array.of(0.899, 0.101) } }
+    const slight: Outcomes = { count: 2, table: (s, _worn, out) => { out[0] = s === 0 ? 0.95 : 0.8; out[1] = 1 - out[0] } }
+    // nine times of ten it lifts .899 to .91
+    expect(worthOf(near, slight).settles).toBeLessThan(0.2)
+    expect(worthOf(near, tells(0.999)).settles).toBeGreaterThan(0.45)
   })
 
   it('a test that tells nothing is worth nothing', () => {
