@@ -54,6 +54,24 @@ describe('readings that mislead', () => {
     expect(idle('low-steady', 13, 0)).toBeGreaterThan(0.9 * idle('low-steady', null, 0))
   })
 
+  it('an engine that burns oil and has good compression may have worn guides: three signs of it are not three proofs of worn rings', () => {
+    const sign = (code: 'oil-use-high' | 'smoke-blue-throttle' | 'breather-smoke'): Case['readings'][number] => ({ test: 'observation', code, present: true })
+    const given = four([150, 152, 151, 149], [sign('oil-use-high'), sign('smoke-blue-throttle'), sign('breather-smoke')])
+    const e = evaluate({ ...given, conditions: { ...given.conditions, crankingRpm: 200, strokes: 8 } })
+    expect(cause(e, 'worn-evenly')).toBeGreaterThan(0.2)
+    expect(cause(e, 'worn-evenly')).toBeLessThan(0.6)
+    // oil in one cylinder tells
+    expect(e.next[0]!.tests[0]).toMatchObject({ test: 'compression', wet: true })
+  })
+
+  it('a cylinder that pulls nothing, holds and is not helped by another plug and lead is looked at before its sisters', () => {
+    const given = four([150, 152, 151, 149], [
+      ...[90, 95, 5, 92].map((rpmDrop, i) => ({ test: 'power-balance' as const, cylinder: i + 1, rpmDrop })), { test: 'observation', code: 'better-with-other-plug-and-lead', present: false, cylinder: 3 },
+    ])
+    const { next } = evaluate({ ...given, conditions: { ...given.conditions, crankingRpm: 200, strokes: 8 } })
+    expect(next.find(({ tests }) => (tests[0]!.cylinders ?? []).length > 0)!.tests[0]!.cylinders).toContain(3)
+  })
+
   it('16 percent lost with ordinary compression is usable, not a fault', () => {
     expect(sound(judge(four([150, 152, 146, 151], [leak(1, 6), leak(2, 7), leak(3, 16, { crankcase: 2, exhaust: 0, intake: 0 }), leak(4, 8)])), 3)).toBeGreaterThan(0.8)
   })

@@ -7,14 +7,14 @@ import { borescope, ignition, plugs, valveTrain } from './looks.ts'
 import { minutes, stopping } from './minutes.ts'
 import { leakageTest, noise, oil } from './noise.ts'
 import { growth, operations } from './operations.ts'
-import { cylinderSigns, engineSigns, groups, vacuum, vacuumDepth } from './signs.ts'
+import { cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
 export const KNOWLEDGE_VERSION = '14'
 
 const tables = {
   faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, levels, noise, leakageTest, oil, listening,
-  plugs, ignition, borescope, valveTrain, cylinderSigns, engineSigns, groups, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
+  plugs, ignition, borescope, valveTrain, cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
   operations, growth,
 }
 

@@ -23,6 +23,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['valveTrain', 'Clearances and lift', ''],
   ['cylinderSigns', 'Signs of one cylinder', 'Chance of seeing the sign.'],
   ['engineSigns', 'Signs that any cylinder may give', 'Chance alone, and how each group of faults or cause adds to it.'],
+  ['otherOil', 'Oil burnt for another reason', ''],
   ['groups', 'Groups of faults for those signs', ''],
   ['vacuum', 'Vacuum gauge at idle', ''],
   ['vacuumDepth', 'How deep a steady needle stands', ''],

@@ -14,9 +14,13 @@ export interface CylinderSign {
 export const GROUPS = ['coolant', 'oil', 'valve', 'sticking'] as const
 export type Group = (typeof GROUPS)[number]
 
-/** A sign that speaks of any cylinder: chance with nothing there, and how each group or cause adds to it (noisy-or). */
+/**
+ * A sign that speaks of any cylinder: chance with nothing there, and how each group or cause adds to it (noisy-or). `otherOil`: the same where oil is
+ * burnt for a reason that no test of a cylinder shows; it makes several signs at once.
+ */
 export interface EngineSign {
   readonly alone: number
+  readonly otherOil?: number
   readonly groups: Readonly<Partial<Record<Group, number>>>
   readonly causes: Readonly<Partial<Record<Cause, number>>>
 }
@@ -47,13 +51,18 @@ export const engineSigns: Readonly<Record<string, Entry<EngineSign>>> = {
   'smoke-white': entry({ alone: 0.04, groups: { coolant: 0.55 }, causes: {} }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'White smoke: coolant.'),
   'water-in-oil': entry({ alone: 0.015, groups: { coolant: 0.3 }, causes: {} }, COMMON_PRACTICE, 'Water in the oil.'),
   'oil-in-water': entry({ alone: 0.015, groups: { coolant: 0.25 }, causes: {} }, COMMON_PRACTICE, 'Oil in the water.'),
-  'smoke-blue-throttle': entry({ alone: 0.06, groups: { oil: 0.45 }, causes: { 'worn-evenly': 0.6 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke under throttle: rings.'),
-  'smoke-blue-overrun': entry({ alone: 0.1, groups: { valve: 0.08 }, causes: { 'worn-evenly': 0.25 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke on the overrun: guides.'),
+  'smoke-blue-throttle': entry({ alone: 0.04, otherOil: 0.4, groups: { oil: 0.45 }, causes: { 'worn-evenly': 0.6 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke under throttle: rings.'),
+  'smoke-blue-overrun': entry({ alone: 0.06, otherOil: 0.6, groups: { valve: 0.08 }, causes: { 'worn-evenly': 0.25 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke on the overrun: guides.'),
   'smoke-black': entry({ alone: 0.1, groups: { oil: 0.08 }, causes: {} }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Black smoke: rich.'),
-  'breather-smoke': entry({ alone: 0.07, groups: { oil: 0.55 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Breather smokes: gas past the rings.'),
+  'breather-smoke': entry({ alone: 0.05, otherOil: 0.35, groups: { oil: 0.55 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Breather smokes: gas past the rings.'),
   'petrol-in-oil': entry({ alone: 0.04, groups: { oil: 0.15 }, causes: {} }, COMMON_PRACTICE, 'Petrol in the oil.'),
-  'oil-use-high': entry({ alone: 0.1, groups: { oil: 0.5 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Uses much oil.'),
+  'oil-use-high': entry({ alone: 0.06, otherOil: 0.8, groups: { oil: 0.5 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Uses much oil.'),
 }
+
+/** Oil that is burnt for another reason. */
+export const otherOil = {
+  chance: entry(0.06, FROM_MEMORY, 'Worn guides or their seals, oil rings stuck, a breather blocked: the engine burns oil, and its compression does not show it.'),
+} as const
 
 type Pattern = 'steady' | 'low-steady' | 'regular-drop' | 'irregular-drop' | 'slow-fall'
 /** Vacuum gauge at idle: chances of each pattern by what is there. */

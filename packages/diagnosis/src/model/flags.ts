@@ -1,7 +1,7 @@
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { GROUPS, type Group } from '../knowledge/signs.ts'
+import { GROUPS, type EngineSign, type Group } from '../knowledge/signs.ts'
 import type { EngineEvidence, Evidence, VacuumEvidence } from './evidence.ts'
 import type { Grid } from './grid.ts'
 import { weighOtherGauges } from './other-gauge.ts'
@@ -51,7 +51,9 @@ export function weighFlags(evidence: readonly EngineEvidence[], expected: Eviden
     const out = new Float64Array(subsets.length)
     const rightGauge = gain === null || cause === 'gauge-error' ? 1 : gain.right
     for (const pattern of subsets) {
-      const chance = evidence.reduce((product, e) => product * likelihood(e, pattern, cause, knowledge), rightGauge)
+      const given = (otherOil: boolean): number => evidence.reduce((product, e) => product * likelihood(e, pattern, cause, otherOil, knowledge), rightGauge)
+      const other = knowledge.otherOil.chance.value
+      const chance = (1 - other) * given(false) + other * given(true)
       const absent = all & ~pattern
       // exactly this pattern = sum over T within it of (-1)^|T| of the sum that forbids what is absent and T
       subsets.forEach((forbidden, k) => {
@@ -82,15 +84,20 @@ function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean
   return (knowledge.engineSigns[e.code]?.value.groups[group] ?? 0) > 0
 }
 
-function likelihood(e: EngineEvidence, pattern: number, cause: Cause, knowledge: Knowledge): number {
+function likelihood(e: EngineEvidence, pattern: number, cause: Cause, otherOil: boolean, knowledge: Knowledge): number {
   if (e.kind === 'vacuum') {
     return vacuumChance(e, knowledge.vacuum[vacuumKind(pattern, cause)].value, knowledge)
   }
   if (e.kind === 'other-gauge') return 1
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
-  const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...GROUPS.map((group) => (has(pattern, group) ? sign.groups[group] ?? 0 : 0))])
+  const shown = signChance(sign, pattern, cause, otherOil)
   return e.present ? shown : 1 - shown
+}
+
+/** Chance of a sign that any cylinder may give. */
+export function signChance({ alone, otherOil, causes, groups }: EngineSign, pattern: number, cause: Cause, burnt: boolean): number {
+  return noisyOr(alone, [causes[cause] ?? 0, burnt ? otherOil ?? 0 : 0, ...GROUPS.map((group) => (has(pattern, group) ? groups[group] ?? 0 : 0))])
 }
 
 /** What the vacuum gauge answers to, where these groups of faults are present. */

@@ -1,7 +1,7 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import { noisyOr, signatures, vacuumKind } from '../model/flags.ts'
+import { signatures, signChance, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Candidate } from './candidates.ts'
 import { WEARS, worthOfJoint, worthOfLists, type Question, type Worth } from './information.ts'
@@ -30,7 +30,8 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     const sign = knowledge.engineSigns[code]!.value
     const asked = GROUPS.filter((group) => (sign.groups[group] ?? 0) > 0)
     add(test, time, asked, (pattern, cause) => {
-      const shown = noisyOr(sign.alone, [sign.causes[cause] ?? 0, ...asked.map((group) => ((pattern & bitOf(group)) !== 0 ? sign.groups[group]! : 0))])
+      const other = knowledge.otherOil.chance.value
+      const shown = (1 - other) * signChance(sign, pattern, cause, false) + other * signChance(sign, pattern, cause, true)
       return [shown, 1 - shown]
     })
   }
