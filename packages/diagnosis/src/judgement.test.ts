@@ -72,6 +72,13 @@ describe('readings that mislead', () => {
     expect(next.find(({ tests }) => (tests[0]!.cylinders ?? []).length > 0)!.tests[0]!.cylinders).toContain(3)
   })
 
+  it('where every exhaust valve leaks, all are found, however alike the readings are', () => {
+    const loud = [1, 2, 3, 4].map((cylinder) => leak(cylinder, 30, { intake: 0, exhaust: 2, crankcase: 1, coolant: 0, outside: 0 }))
+    for (const dry of [[125, 128, 122, 126], [150, 151, 149, 150]]) for (const cylinder of [1, 2, 3, 4]) expect(sound(judge(four(dry, loud)), cylinder)).toBeLessThan(0.1)
+    const seen = [1, 2, 3, 4].map((cylinder) => ({ test: 'borescope' as const, cylinder, seen: ['burnt-exhaust-valve' as const] }))
+    for (const cylinder of [1, 2, 3, 4]) expect(sound(judge(four([120, 118, 122, 119], seen)), cylinder)).toBeLessThan(0.2)
+  })
+
   it('16 percent lost with ordinary compression is usable, not a fault', () => {
     expect(sound(judge(four([150, 152, 146, 151], [leak(1, 6), leak(2, 7), leak(3, 16, { crankcase: 2, exhaust: 0, intake: 0 }), leak(4, 8)])), 3)).toBeGreaterThan(0.8)
   })

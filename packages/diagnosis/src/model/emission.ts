@@ -77,7 +77,7 @@ export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evi
   const sameDry = sameOthers && was?.dry === cylinder.dry && (was.wet.length > 0) === (cylinder.wet.length > 0)
   const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(index, gauge, grid, states)
   const wet = before !== undefined && sameDry && was?.wet === cylinder.wet ? before.likelihood.wet : wetTable(index, gauge, grid, states, knowledge)
-  const looks = before !== undefined && was?.sights === cylinder.sights ? before.likelihood.looks : weighLooks(cylinder, states, knowledge)
+  const looks = weighLooks(cylinder, states, knowledge)
   const { base, prior, likeliest, kinds } = priors
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)

@@ -1,13 +1,14 @@
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
-import { FAULTS } from '../knowledge/faults.ts'
+import { FAULTS, PLACES } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { densitiesThrough, type Ladder, type Mixture } from './mixture.ts'
-import type { Evidence, OilRise } from './evidence.ts'
+import type { CylinderEvidence, Evidence, OilRise } from './evidence.ts'
 import { healthyLeaks } from './healthy-leak.ts'
+import { weighLooks, type Looks } from './looks.ts'
 import { lowBanks, type LowBank } from './one-bank.ts'
 import { faultChance } from './past.ts'
 import { likelySwaps, type Swap } from './swapped.ts'
-import type { StateSpace } from './states.ts'
+import { OWN_COUNT, type StateSpace } from './states.ts'
 
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
 export interface EngineClass {
@@ -73,7 +74,7 @@ export interface GaugeEvidence {
 }
 
 /** Columns this many nats below the best cannot come back into play. */
-const KEEP_NATS = 8.5
+const KEEP_NATS = 10
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
@@ -235,7 +236,8 @@ function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
   classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
 ): Columns {
-  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder }]))
+  const usual = faultChance(evidence.cylinders.length, knowledge)
+  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder, faulty: roughlyFaulty(evidence.cylinders[cylinder]!, usual, states, knowledge) }]))
   if (read.length === 0) {
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
     return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
@@ -247,7 +249,7 @@ function layColumns(
   const highest = Math.max(...read.map(({ dry }) => dry[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states, faultChance(evidence.cylinders.length, knowledge))
+  const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states)
   // classes that differ in the prior of own states alone share what is expected of their level
   const expected = new Map<string, Float64Array>()
   const scores = rough.map((row, c) => {
@@ -282,15 +284,44 @@ const LEVEL_STEP = 1.7
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025
 
+/** Percent lost by sound cylinders and their scatter, for a first search; what leaks may lose anything. */
+const SOUND_PERCENT = { mean: 6, sd: 8 } as const
+/** What is clearly heard elsewhere than at the filler is so many times likelier from a fault. */
+const HEARD_ODDS = 15
+const MOST_ROUGHLY = 0.95
+
+/**
+ * How likely a cylinder is faulty by all but its pressures, roughly: where every cylinder leaks or shows a fault, the level lies above all readings, and
+ * must be looked for there.
+ */
+function roughlyFaulty(cylinder: CylinderEvidence, usual: number, states: StateSpace, knowledge: Knowledge): number {
+  const leaks = cylinder.leakage.reduce((most, { percentAtReference: percent, heard }) => {
+    const away = percent === null ? 0 : Math.max(0, (percent - SOUND_PERCENT.mean) / SOUND_PERCENT.sd)
+    const lost = percent === null ? 1 : Math.exp(Math.min(30, 0.5 * away * away)) * SOUND_PERCENT.sd * Math.sqrt(2 * Math.PI) / 100
+    const elsewhere = PLACES.some((place) => place !== 'crankcase' && place !== 'neighbour' && (heard[place] ?? 0) >= 2)
+    return Math.max(most, lost * (elsewhere ? HEARD_ODDS : 1))
+  }, 1)
+  const odds = leaks * faultyByLooks(weighLooks(cylinder, states, knowledge), states)
+  return Math.max(usual, Math.min(MOST_ROUGHLY, usual * odds / (1 - usual + usual * odds)))
+}
+
+/** How many times likelier what was seen is from the fault that it fits best than from a sound cylinder. */
+function faultyByLooks(looks: Looks | null, { own, weight, bridgeLevel }: StateSpace): number {
+  if (looks === null) return 1
+  const byOwn = new Float64Array(OWN_COUNT)
+  for (let s = 0; s < own.length; s++) if (bridgeLevel[s] === 0) byOwn[own[s]!]! += weight[s]! * looks.both[s]!
+  return byOwn.subarray(1).reduce((most, p) => Math.max(most, p), 0) / byOwn[0]!
+}
+
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly { readonly dry: Mixture; readonly cylinder: number }[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace, faulty: number): Float64Array[] {
+function roughScores(read: readonly { readonly dry: Mixture; readonly cylinder: number; readonly faulty: number }[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[] {
   const shapes = lossShapes(states)
   const { count } = levels
   const scores = classes.map(() => new Float64Array(count))
   const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
   const byOwn = shapes.byOwn.map(() => new Float64Array(count))
   const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
-  for (const { dry: mixture, cylinder } of read) {
+  for (const { dry: mixture, cylinder, faulty } of read) {
     for (const own of asked) byOwn[own]!.fill(0)
     for (let r = 0; r < shapes.loss.length; r++) {
       const into = r === shapes.soundRow ? sound : density

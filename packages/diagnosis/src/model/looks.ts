@@ -15,23 +15,33 @@ export interface Looks {
   readonly speaksOfIgnition: boolean
 }
 
-/** Weighs plugs, borescope, clearances, lift, signs, power balance and relative pressures of one cylinder. */
-export function weighLooks(cylinder: CylinderEvidence, states: StateSpace, knowledge: Knowledge): Looks | null {
-  if (cylinder.sights.length === 0) return null
+const weighed = new WeakMap<CylinderEvidence['sights'], { readonly states: StateSpace; readonly knowledge: Knowledge; readonly looks: Looks }>()
+
+/** Weighs plugs, borescope, clearances, lift, signs, power balance and relative pressures of one cylinder; the same list of them once. */
+export function weighLooks({ sights }: CylinderEvidence, states: StateSpace, knowledge: Knowledge): Looks | null {
+  if (sights.length === 0) return null
+  const known = weighed.get(sights)
+  if (known !== undefined && known.states === states && known.knowledge === knowledge) return known.looks
+  const looks = makeLooks(sights, states, knowledge)
+  weighed.set(sights, { states, knowledge, looks })
+  return looks
+}
+
+function makeLooks(sights: CylinderEvidence['sights'], states: StateSpace, knowledge: Knowledge): Looks {
   const prior = knowledge.ignition.prior.value
   const both = new Float64Array(states.count)
   const withIgnition = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) {
     let sound = 1 - prior
     let faulty = prior
-    for (const sight of cylinder.sights) {
+    for (const sight of sights) {
       sound *= chanceOf(sight, s, false, states, knowledge)
       faulty *= chanceOf(sight, s, true, states, knowledge)
     }
     both[s] = sound + faulty
     withIgnition[s] = faulty
   }
-  const speaksOfIgnition = cylinder.sights.some((x) => x.kind === 'plug' || x.kind === 'power-balance' || (x.kind === 'sign' && x.code === 'better-with-other-plug-and-lead'))
+  const speaksOfIgnition = sights.some((x) => x.kind === 'plug' || x.kind === 'power-balance' || (x.kind === 'sign' && x.code === 'better-with-other-plug-and-lead'))
   return { both, withIgnition, speaksOfIgnition }
 }
 
