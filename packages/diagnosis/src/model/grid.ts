@@ -75,6 +75,9 @@ export interface GaugeEvidence {
 
 /** Columns this many nats below the best cannot come back into play. */
 const KEEP_NATS = 10
+/** A class of engine this far below comes back into play when leakage or signs speak for it; columns so far below its own best do not. */
+const KEEP_CLASS = 30
+const KEEP_WITHIN = 8
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
@@ -237,7 +240,7 @@ function layColumns(
   classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
 ): Columns {
   const usual = faultChance(evidence.cylinders.length, knowledge)
-  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder, faulty: roughlyFaulty(evidence.cylinders[cylinder]!, usual, states, knowledge) }]))
+  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder, ...roughlyFaulty(evidence.cylinders[cylinder]!, usual, states, knowledge) }]))
   if (read.length === 0) {
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
     return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
@@ -262,10 +265,16 @@ function layColumns(
     return row.map((r, i) => r + Math.log(share * densities[i]! + 1e-300))
   })
   const kept: { c: number; first: number; last: number }[] = []
-  const best = Math.max(...scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity)))
+  const peaks = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))
+  const best = Math.max(...peaks)
+  // what else was found out may yet speak for a worn engine or against one
+  const moreThanGauge = evidence.engine.length > 0 || evidence.cylinders.some((c) => c.leakage.length > 0)
   scores.forEach((score, c) => {
-    const first = score.findIndex((s) => s > best - KEEP_NATS)
-    if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > best - KEEP_NATS) })
+    const { tendency, swap } = classes[c]!
+    const open = moreThanGauge && tendency === 0 && swap === null && peaks[c]! > best - KEEP_CLASS
+    const from = open ? Math.min(best, peaks[c]! + KEEP_NATS - KEEP_WITHIN) - KEEP_NATS : best - KEEP_NATS
+    const first = score.findIndex((s) => s > from)
+    if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > from) })
   })
   const classOf: number[] = [], level: number[] = []
   for (const { c, first, last } of kept) {
@@ -290,19 +299,23 @@ const SOUND_PERCENT = { mean: 6, sd: 8 } as const
 const HEARD_ODDS = 15
 const MOST_ROUGHLY = 0.95
 
+/** How likely a cylinder is faulty by all but its pressures, in an engine not worn and in an evenly worn one. */
+interface Roughly { readonly faulty: number; readonly inWorn: number }
+
 /**
- * How likely a cylinder is faulty by all but its pressures, roughly: where every cylinder leaks or shows a fault, the level lies above all readings, and
- * must be looked for there.
+ * A first guess of that: where every cylinder leaks or shows a fault, the level lies above all readings, and must be looked for there. What a
+ * cylinder of a worn engine loses past its rings says nothing of it.
  */
-function roughlyFaulty(cylinder: CylinderEvidence, usual: number, states: StateSpace, knowledge: Knowledge): number {
-  const leaks = cylinder.leakage.reduce((most, { percentAtReference: percent, heard }) => {
+function roughlyFaulty(cylinder: CylinderEvidence, usual: number, states: StateSpace, knowledge: Knowledge): Roughly {
+  let lost = 1, heard = 1
+  for (const { percentAtReference: percent, heard: at } of cylinder.leakage) {
     const away = percent === null ? 0 : Math.max(0, (percent - SOUND_PERCENT.mean) / SOUND_PERCENT.sd)
-    const lost = percent === null ? 1 : Math.exp(Math.min(30, 0.5 * away * away)) * SOUND_PERCENT.sd * Math.sqrt(2 * Math.PI) / 100
-    const elsewhere = PLACES.some((place) => place !== 'crankcase' && place !== 'neighbour' && (heard[place] ?? 0) >= 2)
-    return Math.max(most, lost * (elsewhere ? HEARD_ODDS : 1))
-  }, 1)
-  const odds = leaks * faultyByLooks(weighLooks(cylinder, states, knowledge), states)
-  return Math.max(usual, Math.min(MOST_ROUGHLY, usual * odds / (1 - usual + usual * odds)))
+    if (percent !== null) lost = Math.max(lost, Math.exp(Math.min(30, 0.5 * away * away)) * SOUND_PERCENT.sd * Math.sqrt(2 * Math.PI) / 100)
+    if (PLACES.some((place) => place !== 'crankcase' && place !== 'neighbour' && (at[place] ?? 0) >= 2)) heard = HEARD_ODDS
+  }
+  const seen = heard * faultyByLooks(weighLooks(cylinder, states, knowledge), states)
+  const chance = (odds: number): number => Math.max(usual, Math.min(MOST_ROUGHLY, usual * odds / (1 - usual + usual * odds)))
+  return { faulty: chance(lost * seen), inWorn: chance(seen) }
 }
 
 /** How many times likelier what was seen is from the fault that it fits best than from a sound cylinder. */
@@ -314,14 +327,14 @@ function faultyByLooks(looks: Looks | null, { own, weight, bridgeLevel }: StateS
 }
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly { readonly dry: Mixture; readonly cylinder: number; readonly faulty: number }[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[] {
+function roughScores(read: readonly ({ readonly dry: Mixture; readonly cylinder: number } & Roughly)[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[] {
   const shapes = lossShapes(states)
   const { count } = levels
   const scores = classes.map(() => new Float64Array(count))
   const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
   const byOwn = shapes.byOwn.map(() => new Float64Array(count))
   const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
-  for (const { dry: mixture, cylinder, faulty } of read) {
+  for (const { dry: mixture, cylinder, faulty, inWorn } of read) {
     for (const own of asked) byOwn[own]!.fill(0)
     for (let r = 0; r < shapes.loss.length; r++) {
       const into = r === shapes.soundRow ? sound : density
@@ -336,9 +349,9 @@ function roughScores(read: readonly { readonly dry: Mixture; readonly cylinder: 
       const lower = bankLoss(kind, cylinder)
       if (commonLoss > 0 || lower > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, lower, worn, 0)
       const own = commonLoss > 0 || lower > 0 ? worn : sound
-      const prone = byOwn[tendency]!
+      const prone = byOwn[tendency]!, chance = commonLoss > 0 ? inWorn : faulty
       for (let at = 0; at < count; at++) {
-        const base = (1 - faulty) * own[at]! + faulty * byOwn[0]![at]!
+        const base = (1 - chance) * own[at]! + chance * byOwn[0]![at]!
         scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * prone[at]!))
       }
     })

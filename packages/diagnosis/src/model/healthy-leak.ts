@@ -16,6 +16,8 @@ export interface HealthyLeaks {
 const KEEP_NATS = 8
 /** Step against the width that prior and readings leave to the logarithm: a Gaussian sum this fine is good to 4e-4 of its value. */
 const STEP = 1.5
+/** A cylinder that loses less says that the engine is not worn. */
+const TIGHT_PERCENT = 12
 /** The search for where the leak can lie takes this part of the readings for those of faulty or seeping cylinders, anywhere in so many percent. */
 const OTHERWISE = { part: 0.5, percent: 30 } as const
 
@@ -33,7 +35,9 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   const centers = classes.map((kind) => base + kind.commonLoss * states.areaPerLoss)
   const sds = classes.map((kind) => (kind.commonLoss > 0 ? knowledge.wornEvenly.leakSpread.value : healthyLeak.value.spread))
   const one = Math.hypot(sisters.value, percentNoise.value / slopeAt(2 * base))
-  const step = STEP / Math.sqrt(read.length / one ** 2 + 1 / Math.min(...sds) ** 2) / refine
+  // where no cylinder is tight the sum goes over the edge at which engines are called worn
+  const edge = read.every(({ percent }) => percent > TIGHT_PERCENT) ? healthyLeak.value.sharpness ** 2 / 4 : 0
+  const step = STEP / Math.sqrt(read.length / one ** 2 + 1 / Math.min(...sds) ** 2 + edge) / refine
   const low = Math.log(base) - 4.3 * healthyLeak.value.spread, high = Math.max(...centers.map((c, i) => Math.log(c) + 4.3 * sds[i]!))
   const areas = Float64Array.from({ length: Math.ceil((high - low) / step) + 1 }, (_, i) => Math.exp(low + i * step))
   const likelihood = Float64Array.from(areas, (area) => read.reduce((sum, { percent, part }) => {

@@ -5,7 +5,7 @@ const LEAKS = [0.22, 200] as const
 /** Step of the grids in their logarithm; the same hole scatters by about as much, so the sum is smooth. */
 const STEP = 0.22
 /** Points at which the share of a grid point is weighed. */
-const PARTS = 16
+const PARTS = 1
 /** How gradually a leak becomes one that a strip-down calls a fault (scale of a logistic in the logarithm). */
 const LEAST_BLUR = 0.12
 

@@ -60,8 +60,13 @@ const MIDDLING_LEAK = 1.1
 const MIDDLING_LOSS = 0.25
 /** Leaks of a kind grow with the girth of bore and seats: with the cube root of displacement. Sizes in the tables are for this one. */
 export const TABLE_DISPLACEMENT_CM3 = 400
-/** Nothing is left to lose: about a hundredth of the pressure. */
+/** Nothing is left to lose: about a hundredth of the pressure stays whatever leaks. */
 const MOST_LOSS = 4.6
+
+/** What a cylinder loses (logarithm) whose leaks alone would cost so much. */
+function lossWithin(loss: number): number {
+  return -Math.log(Math.exp(-loss) + Math.exp(-MOST_LOSS))+ Math.log1p(Math.exp(-MOST_LOSS))
+}
 
 export const SOUND = 0
 export const OWN_COUNT = FAULTS.length + 1
@@ -255,9 +260,9 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
           sealVariance += (spread * partLoss) ** 2 + (dispersion * mean * partLoss) ** 2 / 2
         }
       }
-      const whole = sum, wet = Math.min(MOST_LOSS, sum - seal)
-      sum = Math.min(MOST_LOSS, sum)
-      if (whole > MOST_LOSS) variance *= (MOST_LOSS / whole) ** 2
+      const whole = sum, wet = lossWithin(sum - seal)
+      sum = lossWithin(sum)
+      if (whole > 0) variance *= (sum / whole) ** 2
       // of a hole that leaves nothing oil must close much before anything is read
       if (seal > 0) sealVariance *= Math.max(0.1, (sum - wet) / seal) ** 2
       seal = sum - wet
