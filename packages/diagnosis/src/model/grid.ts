@@ -76,16 +76,16 @@ export interface GaugeEvidence {
 /** Columns this many nats below the best cannot come back into play. */
 const KEEP_NATS = 10
 /** A class of engine this far below comes back into play when leakage or signs speak for it; columns so far below its own best do not. */
-const KEEP_CLASS = 30
-const KEEP_WITHIN = 8
+const KEEP_CLASS = 16
+const KEEP_WITHIN = 7
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
   const classes = engineClasses(evidence, gauge, states, knowledge)
   const causes = causePriors(evidence, knowledge)
-  const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, refine)
-  const rises = layRises(gauge, classes, refine)
   const leak = healthyLeaks(evidence, states, knowledge, classes, refine)
+  const columns = layColumns(evidence, gauge, states, knowledge, classes, causes, leak.speaks, refine)
+  const rises = layRises(gauge, classes, refine)
   const count = columns.level.length
   const offset = new Int32Array(count)
   let cells = 0
@@ -237,7 +237,7 @@ interface Columns { readonly classOf: Uint8Array; readonly level: Float64Array; 
 
 function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
-  classes: readonly EngineClass[], causes: readonly CausePrior[], refine: number,
+  classes: readonly EngineClass[], causes: readonly CausePrior[], leakage: Float64Array, refine: number,
 ): Columns {
   const usual = faultChance(evidence.cylinders.length, knowledge)
   const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder, ...roughlyFaulty(evidence.cylinders[cylinder]!, usual, states, knowledge) }]))
@@ -262,7 +262,7 @@ function layColumns(
     if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, from, row.length)))
     // wrong notes are rare, and what they explain only air shows: laid as widely as right ones
     const share = kind.swap === null ? kind.share : 1
-    return row.map((r, i) => r + Math.log(share * densities[i]! + 1e-300))
+    return row.map((r, i) => r + leakage[c]! + Math.log(share * densities[i]! + 1e-300))
   })
   const kept: { c: number; first: number; last: number }[] = []
   const peaks = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))

@@ -10,6 +10,8 @@ export interface HealthyLeaks {
   readonly weights: readonly Float64Array[]
   readonly from: Int32Array
   readonly to: Int32Array
+  /** What the readings speak for each class, roughly (natural logarithm). */
+  readonly speaks: Float64Array
 }
 
 /** Areas this many nats below a class's best cannot come back into play. */
@@ -27,7 +29,7 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   const base = healthyLeak.value.median * states.girth
   const count = classes.length
   if (evidence.cylinders.every((c) => c.leakage.length === 0)) {
-    return { areas: Float64Array.of(base), weights: classes.map(() => Float64Array.of(1)), from: new Int32Array(count), to: new Int32Array(count).fill(1) }
+    return { areas: Float64Array.of(base), weights: classes.map(() => Float64Array.of(1)), from: new Int32Array(count), to: new Int32Array(count).fill(1), speaks: new Float64Array(count) }
   }
   const curve = tabulatePercent(evidence)
   const slopeAt = (area: number): number => (percentOf(curve, area * 1.01) - percentOf(curve, area * 0.99)) / 0.02
@@ -45,16 +47,17 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
     const gap = (percent - percentOf(curve, part * area)) / sd
     return sum + Math.log((1 - OTHERWISE.part) * Math.exp(-0.5 * gap * gap) / sd + OTHERWISE.part / OTHERWISE.percent)
   }, 0))
-  const from = new Int32Array(count), to = new Int32Array(count)
+  const from = new Int32Array(count), to = new Int32Array(count), speaks = new Float64Array(count)
   const weights = classes.map((_, c) => {
     const prior = Float64Array.from(areas, (a) => -0.5 * (Math.log(a / centers[c]!) / sds[c]!) ** 2 - (classes[c]!.commonLoss > 0 ? 0 : calledWorn(a / states.girth, knowledge)))
     const best = prior.reduce((most, p, i) => Math.max(most, p + likelihood[i]!), -Infinity)
     from[c] = prior.findIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS)
     to[c] = prior.findLastIndex((p, i) => p + likelihood[i]! > best - KEEP_NATS) + 1
     const total = prior.reduce((sum, p) => sum + Math.exp(p), 0)
+    speaks[c] = best + Math.log(prior.reduce((sum, p, i) => sum + Math.exp(p + likelihood[i]! - best), 0) / total)
     return prior.map((p) => Math.exp(p) / total)
   })
-  return { areas, weights, from, to }
+  return { areas, weights, from, to, speaks }
 }
 
 /** Nats by which a leak common to all cylinders (mm2 on 400 cm3) is less likely in an engine that nobody calls worn. */
