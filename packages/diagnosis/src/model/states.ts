@@ -65,7 +65,7 @@ const MOST_LOSS = 4.6
 
 /** What a cylinder loses (logarithm) whose leaks alone would cost so much. */
 function lossWithin(loss: number): number {
-  return -Math.log(Math.exp(-loss) + Math.exp(-MOST_LOSS))+ Math.log1p(Math.exp(-MOST_LOSS))
+  return -Math.log(Math.exp(-loss) + Math.exp(-MOST_LOSS)) + Math.log1p(Math.exp(-MOST_LOSS))
 }
 
 export const SOUND = 0

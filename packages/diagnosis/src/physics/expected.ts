@@ -127,7 +127,7 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
     logSd,
     lowPa: gaugeOf(absolute * Math.exp(-z95 * absoluteLogSd)),
     highPa: gaugeOf(absolute * Math.exp(z95 * absoluteLogSd)),
-    basis: basisOf(engine, rodKnown, conditions, volumeBeforeValveMl !== null),
+    basis: basisOf(engine, rodKnown, conditions, volumeBeforeValveMl !== null, measured !== null),
   }
 }
 
@@ -142,7 +142,7 @@ export function builtBy(strokes: number | undefined, clearanceMl: number): Built
 /** A stroke that brings next to nothing is no stroke. */
 const MOST_UNBUILT = 0.9
 
-function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Conditions, volumeKnown: boolean): string {
+function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Conditions, volumeKnown: boolean, strokesNoted: boolean): string {
   const assumed = [
     engine.intakeClosesDegAbdc === undefined ? 'intake closing' : '',
     rodKnown ? '' : 'rod length',
@@ -151,5 +151,5 @@ function basisOf(engine: EngineDescription, rodKnown: boolean, conditions: Condi
     volumeKnown ? '' : 'volume before the check valve',
   ].filter(Boolean)
   const open = assumed.length > 0 ? `; assumed from memory: ${assumed.join(', ')}` : ''
-  return `slider-crank volume at intake closing, polytropic exponent ${engine.fuel === 'diesel' ? 'about 1.2' : '1.2 to 1.3'}, station air pressure${open}. A window, not a limit: evenness counts more`
+  return `slider-crank volume at intake closing, polytropic exponent ${engine.fuel === 'diesel' ? 'about 1.2' : '1.2 to 1.3'}, station air pressure${strokesNoted ? ', built up as far as the strokes noted show' : ''}${open}. A window, not a limit: evenness counts more`
 }
