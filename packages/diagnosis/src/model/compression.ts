@@ -1,8 +1,9 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CompressionEvidence, CylinderEvidence, Evidence } from './evidence.ts'
 import { expMinus } from './exponential.ts'
-import { bankLoss, type EngineClass, type GaugeEvidence, type Grid } from './grid.ts'
+import type { EngineClass, GaugeEvidence, Grid } from './grid.ts'
 import { combineReadings, densitiesThrough } from './mixture.ts'
+import { bankLoss } from './one-bank.ts'
 import type { StateSpace } from './states.ts'
 import { notedUnder } from './swapped.ts'
 

@@ -1,14 +1,13 @@
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
-import { FAULTS, PLACES } from '../knowledge/faults.ts'
+import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { densitiesThrough, type Ladder, type Mixture } from './mixture.ts'
-import type { CylinderEvidence, Evidence, OilRise } from './evidence.ts'
+import type { Ladder, Mixture } from './mixture.ts'
+import type { Evidence, OilRise } from './evidence.ts'
 import { healthyLeaks } from './healthy-leak.ts'
-import { weighLooks, type Looks } from './looks.ts'
 import { lowBanks, type LowBank } from './one-bank.ts'
-import { faultChance } from './past.ts'
+import { levelsLeft } from './rough-levels.ts'
 import { likelySwaps, type Swap } from './swapped.ts'
-import { OWN_COUNT, type StateSpace } from './states.ts'
+import type { StateSpace } from './states.ts'
 
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
 export interface EngineClass {
@@ -27,11 +26,6 @@ export interface EngineClass {
   readonly lowBank: LowBank | null
   /** Two cylinders whose notes stand the wrong way round; null in all other engines. */
   readonly swap: Swap | null
-}
-
-/** What a cylinder of this class reads below the common level, its own state apart. */
-export function bankLoss({ lowBank }: EngineClass, cylinder: number): number {
-  return lowBank !== null && lowBank.cylinders.has(cylinder) ? lowBank.loss : 0
 }
 
 /**
@@ -72,12 +66,6 @@ export interface GaugeEvidence {
   /** Rise from dry to wet and its variance; null unless both were read. */
   readonly rise: { readonly log: number; readonly variance: number; readonly expected: OilRise } | null
 }
-
-/** Columns this many nats below the best cannot come back into play. */
-const KEEP_NATS = 10
-/** A class of engine this far below comes back into play when leakage or signs speak for it; columns so far below its own best do not. */
-const KEEP_CLASS = 16
-const KEEP_WITHIN = 7
 
 /** Lays the grid where the prior and the readings leave any probability. */
 export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge, refine = 1): Grid {
@@ -222,13 +210,13 @@ function levelDensity(cause: CausePrior, kind: EngineClass, evidence: Evidence, 
   return (m) => Math.exp(-(m - centre) * (m - centre) * half) * scale
 }
 
-/** Density of the common level, summed over the causes that engines of a class can have, at steps of `COARSE`; without the share of the class. */
-function levelDensities(kind: EngineClass, causes: readonly CausePrior[], evidence: Evidence, knowledge: Knowledge, from: number, count: number): Float64Array {
+/** Density of the common level, summed over the causes that engines of a class can have, at the levels of a lattice; without the share of the class. */
+function levelDensities(kind: EngineClass, causes: readonly CausePrior[], evidence: Evidence, knowledge: Knowledge, { first, step, count }: Ladder): Float64Array {
   const sum = new Float64Array(count)
   CAUSES.forEach((cause, e) => {
     if (classShare(cause, kind) === 0) return
     const at = levelDensity(causes[e]!, kind, evidence, knowledge)
-    for (let i = 0; i < count; i++) sum[i]! += causes[e]!.prior * at(from + i * COARSE)
+    for (let i = 0; i < count; i++) sum[i]! += causes[e]!.prior * at(first + i * step)
   })
   return sum
 }
@@ -239,8 +227,7 @@ function layColumns(
   evidence: Evidence, gauge: readonly GaugeEvidence[], states: StateSpace, knowledge: Knowledge,
   classes: readonly EngineClass[], causes: readonly CausePrior[], leakage: Float64Array, refine: number,
 ): Columns {
-  const usual = faultChance(evidence.cylinders.length, knowledge)
-  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder, ...roughlyFaulty(evidence.cylinders[cylinder]!, usual, states, knowledge) }]))
+  const read = gauge.flatMap(({ dry }, cylinder) => (dry === null ? [] : [{ dry, cylinder }]))
   if (read.length === 0) {
     const level = Float64Array.from(classes, (kind) => evidence.expected.logPa - kind.commonLoss)
     return { classOf: Uint8Array.from(classes, (_, c) => c), level, steps: classes.map(() => 2.5 * evidence.expected.spread) }
@@ -252,32 +239,21 @@ function layColumns(
   const highest = Math.max(...read.map(({ dry }) => dry[1]!))
   const from = Math.min(evidence.expected.logPa - 3.5 * widest - deepest, highest - 0.1)
   const to = Math.max(evidence.expected.logPa + 3.5 * widest, highest + 0.1)
-  const rough = roughScores(read, { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }, classes, states)
+  const lattice = { first: from, step: COARSE, count: Math.ceil((to - from) / COARSE) + 1 }
   // classes that differ in the prior of own states alone share what is expected of their level
   const expected = new Map<string, Float64Array>()
-  const scores = rough.map((row, c) => {
-    const kind = classes[c]!
+  const beforehand = classes.map((kind, c) => {
     const key = kind.lowBank === null ? String(kind.commonLoss) : 'bank'
     let densities = expected.get(key)
-    if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, from, row.length)))
+    if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, lattice)))
     // wrong notes are rare, and what they explain only air shows: laid as widely as right ones
     const share = kind.swap === null ? kind.share : 1
-    return row.map((r, i) => r + leakage[c]! + Math.log(share * densities[i]! + 1e-300))
+    return densities.map((d) => leakage[c]! + Math.log(share * d + 1e-300))
   })
-  const kept: { c: number; first: number; last: number }[] = []
-  const peaks = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))
-  const best = Math.max(...peaks)
-  // what else was found out may yet speak for a worn engine or against one
-  const moreThanGauge = evidence.engine.length > 0 || evidence.cylinders.some((c) => c.leakage.length > 0)
-  scores.forEach((score, c) => {
-    const { tendency, swap } = classes[c]!
-    const open = moreThanGauge && tendency === 0 && swap === null && peaks[c]! > best - KEEP_CLASS
-    const from = open ? Math.min(best, peaks[c]! + KEEP_NATS - KEEP_WITHIN) - KEEP_NATS : best - KEEP_NATS
-    const first = score.findIndex((s) => s > from)
-    if (first >= 0) kept.push({ c, first, last: score.findLastIndex((s) => s > from) })
-  })
+  const kept = levelsLeft(evidence, gauge, read, lattice, classes, beforehand, states, knowledge)
   const classOf: number[] = [], level: number[] = []
-  for (const { c, first, last } of kept) {
+  for (const [c, { first, last }] of kept.entries()) {
+    if (first > last) continue
     const step = steps[c]!
     const low = Math.floor((first - 0.5) * COARSE / step), high = Math.max(low + 3, Math.ceil((last + 0.5) * COARSE / step))
     for (let i = low; i < high; i++) {
@@ -292,95 +268,6 @@ function layColumns(
 const LEVEL_STEP = 1.7
 /** Step of the first search for where the level can lie. */
 const COARSE = 0.025
-
-/** Percent lost by sound cylinders and their scatter, for a first search; what leaks may lose anything. */
-const SOUND_PERCENT = { mean: 6, sd: 8 } as const
-/** What is clearly heard elsewhere than at the filler is so many times likelier from a fault. */
-const HEARD_ODDS = 15
-const MOST_ROUGHLY = 0.95
-
-/** How likely a cylinder is faulty by all but its pressures, in an engine not worn and in an evenly worn one. */
-interface Roughly { readonly faulty: number; readonly inWorn: number }
-
-/**
- * A first guess of that: where every cylinder leaks or shows a fault, the level lies above all readings, and must be looked for there. What a
- * cylinder of a worn engine loses past its rings says nothing of it.
- */
-function roughlyFaulty(cylinder: CylinderEvidence, usual: number, states: StateSpace, knowledge: Knowledge): Roughly {
-  let lost = 1, heard = 1
-  for (const { percentAtReference: percent, heard: at } of cylinder.leakage) {
-    const away = percent === null ? 0 : Math.max(0, (percent - SOUND_PERCENT.mean) / SOUND_PERCENT.sd)
-    if (percent !== null) lost = Math.max(lost, Math.exp(Math.min(30, 0.5 * away * away)) * SOUND_PERCENT.sd * Math.sqrt(2 * Math.PI) / 100)
-    if (PLACES.some((place) => place !== 'crankcase' && place !== 'neighbour' && (at[place] ?? 0) >= 2)) heard = HEARD_ODDS
-  }
-  const seen = heard * faultyByLooks(weighLooks(cylinder, states, knowledge), states)
-  const chance = (odds: number): number => Math.max(usual, Math.min(MOST_ROUGHLY, usual * odds / (1 - usual + usual * odds)))
-  return { faulty: chance(lost * seen), inWorn: chance(seen) }
-}
-
-/** How many times likelier what was seen is from the fault that it fits best than from a sound cylinder. */
-function faultyByLooks(looks: Looks | null, { own, weight, bridgeLevel }: StateSpace): number {
-  if (looks === null) return 1
-  const byOwn = new Float64Array(OWN_COUNT)
-  for (let s = 0; s < own.length; s++) if (bridgeLevel[s] === 0) byOwn[own[s]!]! += weight[s]! * looks.both[s]!
-  return byOwn.subarray(1).reduce((most, p) => Math.max(most, p), 0) / byOwn[0]!
-}
-
-/** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly ({ readonly dry: Mixture; readonly cylinder: number } & Roughly)[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[] {
-  const shapes = lossShapes(states)
-  const { count } = levels
-  const scores = classes.map(() => new Float64Array(count))
-  const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
-  const byOwn = shapes.byOwn.map(() => new Float64Array(count))
-  const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
-  for (const { dry: mixture, cylinder, faulty, inWorn } of read) {
-    for (const own of asked) byOwn[own]!.fill(0)
-    for (let r = 0; r < shapes.loss.length; r++) {
-      const into = r === shapes.soundRow ? sound : density
-      densitiesThrough(mixture, classes[0]!.sisterVariance + COARSE ** 2 / 4 + shapes.variance[r]!, levels, shapes.loss[r]!, into, 0)
-      for (const own of asked) {
-        const w = shapes.byOwn[own]![r]!
-        if (w !== 0) for (let at = 0; at < count; at++) byOwn[own]![at]! += w * into[at]!
-      }
-    }
-    classes.forEach((kind, c) => {
-      const { tendency, each, commonLoss, sisterVariance } = kind
-      const lower = bankLoss(kind, cylinder)
-      if (commonLoss > 0 || lower > 0) densitiesThrough(mixture, sisterVariance + COARSE ** 2 / 4, levels, lower, worn, 0)
-      const own = commonLoss > 0 || lower > 0 ? worn : sound
-      const prone = byOwn[tendency]!, chance = commonLoss > 0 ? inWorn : faulty
-      for (let at = 0; at < count; at++) {
-        const base = (1 - chance) * own[at]! + chance * byOwn[0]![at]!
-        scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * prone[at]!))
-      }
-    })
-  }
-  return scores
-}
-
-interface Shapes { readonly loss: Float64Array; readonly variance: Float64Array; readonly soundRow: number; readonly byOwn: readonly Float64Array[] }
-const shapesOf = new WeakMap<StateSpace, Shapes>()
-
-/** Distribution of losses by own fault over the single states; `byOwn[0]` is the mean over all faults. */
-function lossShapes(states: StateSpace): Shapes {
-  const known = shapesOf.get(states)
-  if (known !== undefined) return known
-  const rows = [...new Set(Array.from(states.lossRow).filter((_, s) => states.bridgeLevel[s] === 0 && states.second[s] === 0))]
-  const place = new Map(rows.map((r, i) => [r, i]))
-  const byOwn = Array.from({ length: FAULTS.length + 1 }, () => new Float64Array(rows.length))
-  for (let s = 0; s < states.count; s++) {
-    if (states.bridgeLevel[s] !== 0 || states.second[s] !== 0 || states.own[s] === 0) continue
-    byOwn[states.own[s]!]![place.get(states.lossRow[s]!)!]! += states.weight[s]!
-    byOwn[0]![place.get(states.lossRow[s]!)!]! += states.weight[s]! / FAULTS.length
-  }
-  const shapes = {
-    loss: Float64Array.from(rows, (r) => states.lossRows[r]!.mean), variance: Float64Array.from(rows, (r) => states.lossRows[r]!.sd ** 2),
-    soundRow: rows.findIndex((r) => states.lossRows[r]!.mean === 0), byOwn,
-  }
-  shapesOf.set(states, shapes)
-  return shapes
-}
 
 /** Rises with oil this many nats below the best cannot come back into play: more than for columns, since what else is known of the cylinders moves them. */
 const KEEP_RISES = 10

@@ -33,3 +33,8 @@ export function lowBanks(banks: readonly (readonly number[])[], dry: readonly (M
   const density = (loss: number): number => Math.exp(-0.5 * (Math.log(loss / median) / spread) ** 2) / (loss * spread * Math.sqrt(2 * Math.PI))
   return losses.map((loss) => ({ cylinders, loss, share: 0.5 * STEP * density(loss) * knowledge.oneBank.part.value }))
 }
+
+/** What a cylinder of this class reads below the common level, its own state apart. */
+export function bankLoss({ lowBank }: { readonly lowBank: LowBank | null }, cylinder: number): number {
+  return lowBank !== null && lowBank.cylinders.has(cylinder) ? lowBank.loss : 0
+}
