@@ -79,3 +79,23 @@ describe('absurd cases that pass the contract', () => {
     }), RUNS)
   }, 120_000)
 })
+
+describe('hundreds of readings that contradict each other', () => {
+  const heard = { intake: 3, exhaust: 3, crankcase: 0, coolant: 3, outside: 3 } as const
+  const kinds: readonly (readonly [string, (i: number) => Case['readings'][number]])[] = [
+    ['leakage', (i) => ({ test: 'leakage', cylinder: 3, wet: i % 3 === 0, percent: i % 2 === 0 ? 5 : 95, heard })],
+    ['looks', () => ({ test: 'borescope', cylinder: 3, seen: ['burnt-exhaust-valve', 'scored-bore', 'cracked-piston', 'carbon', 'coolant'] })],
+    ['vacuum', (i) => ({ test: 'vacuum', pattern: (['steady', 'low-steady', 'regular-drop', 'irregular-drop', 'slow-fall'] as const)[i % 5]!, reading: { value: 1, unit: 'inHg' } })],
+    ['signs', (i) => ({ test: 'observation', code: (['water-in-oil', 'oil-in-water', 'smoke-white', 'oil-use-high'] as const)[i % 4]!, present: i % 8 < 4 })],
+    ['power balance', (i) => ({ test: 'power-balance', cylinder: 1 + (i % 4), rpmDrop: [5, 300, -500][i % 3]! })],
+  ]
+  it.each(kinds)('%s: something is left to believe, and it sums to one', (_, reading) => {
+    const readings = [150, 150, 90, 150].map((value, i): Case['readings'][number] => ({ test: 'compression', cylinder: i + 1, pressure: { value, unit: 'psi' } }))
+    const found = evaluate({
+      engine: { fuel: 'petrol', layout: 'inline', cylinders: 4 }, conditions: { engine: 'hot', throttle: 'open', plugsOut: 'all' },
+      leakageTester: { supply: { value: 80, unit: 'psi' }, restrictorMm: 1.016 }, readings: [...readings, ...Array.from({ length: 490 }, (_x, i) => reading(i))],
+    }, undefined, { ranking: false })
+    for (const { sound, faults } of found.cylinders) expect(faults.reduce((sum, { probability }) => sum + probability, sound)).toBeCloseTo(1, 9)
+    expect(found.engine.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 9)
+  })
+})

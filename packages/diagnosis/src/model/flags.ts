@@ -41,26 +41,33 @@ function makeSignatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
     ofOwn[states.own[s]!]! | ofOwn[states.second[s]!]! | (states.bridgeLevel[s]! > 0 ? bridge : 0))
 }
 
+/** However much speaks against a pattern: not less than this many nats below the best, so that hundreds of signs leave something to believe. */
+const MOST_AGAINST = 60
+
 /** Weighs the engine-wide evidence for each cause and each pattern of groups, turned into weights of subset sums. `asking` decides which groups are told apart. */
 export function weighFlags(evidence: readonly EngineEvidence[], expected: Evidence['expected'], { level }: Grid, knowledge: Knowledge, asking = evidence): Flags {
   const asked = GROUPS.map((group, g) => ({ group, bit: 1 << g })).filter(({ group }) => asking.some((e) => asksFor(e, group, knowledge)))
   const all = asked.reduce((bits, { bit }) => bits | bit, 0)
   const subsets = allSubsets(asked.map(({ bit }) => bit))
   const gain = weighOtherGauges(evidence.filter((e) => e.kind === 'other-gauge'), expected, knowledge)
-  const weights = CAUSES.map((cause) => {
+  const other = knowledge.otherOil.chance.value
+  const logs = CAUSES.map((cause) => {
+    const gauge = gain === null || cause === 'gauge-error' ? 0 : Math.log(gain.right)
+    return subsets.map((pattern) => [other, 1 - other].map((chance, k) =>
+      evidence.reduce((sum, e) => sum + Math.log(likelihood(e, pattern, cause, k === 0, knowledge)), gauge + Math.log(chance))))
+  })
+  const best = Math.max(...logs.flat(2))
+  const weights = logs.map((ofCause) => {
     const out = new Float64Array(subsets.length)
-    const rightGauge = gain === null || cause === 'gauge-error' ? 1 : gain.right
-    for (const pattern of subsets) {
-      const given = (otherOil: boolean): number => evidence.reduce((product, e) => product * likelihood(e, pattern, cause, otherOil, knowledge), rightGauge)
-      const other = knowledge.otherOil.chance.value
-      const chance = (1 - other) * given(false) + other * given(true)
+    subsets.forEach((pattern, p) => {
+      const chance = ofCause[p]!.reduce((sum, log) => sum + Math.exp(Math.max(-MOST_AGAINST, log - best)), 0)
       const absent = all & ~pattern
       // exactly this pattern = sum over T within it of (-1)^|T| of the sum that forbids what is absent and T
       subsets.forEach((forbidden, k) => {
         if ((absent & ~forbidden) !== 0) return
         out[k]! += (bitCount(forbidden & pattern) % 2 === 0 ? 1 : -1) * chance
       })
-    }
+    })
     return out
   })
   return { subsets, weights, wrongGauge: gain === null ? null : level.map(gain.wrongAt) }

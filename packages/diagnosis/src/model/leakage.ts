@@ -93,6 +93,9 @@ interface RepeatGroup {
   readonly slack: boolean
 }
 
+/** The same ears at the same hiss, however often, are worth so many that are independent. */
+const MOST_HEARINGS = 4
+
 function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge): RepeatGroup[] {
   const groups = new Map<string, LeakageEvidence[]>()
   for (const r of readings) {
@@ -106,7 +109,7 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
       readings: list, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
       noise: knowledge.leakageTest.percentNoise.value ** 2 / Math.max(1, percents.length) + 0.25,
       percent: percents.length === 0 ? null : percents.reduce((s, p) => s + p, 0) / percents.length,
-      tempering: heard <= 1 ? 1 : (1 + 0.3 * (heard - 1)) / heard,
+      tempering: heard <= 1 ? 1 : Math.min(MOST_HEARINGS, 1 + 0.3 * (heard - 1)) / heard,
     }
   })
 }

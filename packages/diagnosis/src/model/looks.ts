@@ -27,20 +27,26 @@ export function weighLooks({ sights }: CylinderEvidence, states: StateSpace, kno
   return looks
 }
 
+/** So many factors are multiplied before their logarithm is taken: hundreds of looks would leave nothing. */
+const AT_ONCE = 16
+/** However much speaks against a state: not less than this many nats below the best, so that something is always left to believe. */
+const MOST_AGAINST = 60
+
 function makeLooks(sights: CylinderEvidence['sights'], states: StateSpace, knowledge: Knowledge): Looks {
   const prior = knowledge.ignition.prior.value
-  const both = new Float64Array(states.count)
-  const withIgnition = new Float64Array(states.count)
-  for (let s = 0; s < states.count; s++) {
-    let sound = 1 - prior
-    let faulty = prior
-    for (const sight of sights) {
-      sound *= chanceOf(sight, s, false, states, knowledge)
-      faulty *= chanceOf(sight, s, true, states, knowledge)
-    }
-    both[s] = sound + faulty
-    withIgnition[s] = faulty
-  }
+  const logs = [false, true].map((ignition) => Float64Array.from({ length: states.count }, (_, s) => {
+    let log = 0, product = ignition ? prior : 1 - prior
+    sights.forEach((sight, i) => {
+      product *= chanceOf(sight, s, ignition, states, knowledge)
+      if (i % AT_ONCE < AT_ONCE - 1) return
+      log += Math.log(product)
+      product = 1
+    })
+    return log + Math.log(product)
+  }))
+  const best = logs.reduce((most, list) => list.reduce((a, b) => Math.max(a, b), most), -Infinity)
+  const [sound, withIgnition] = logs.map((list) => list.map((x) => Math.exp(Math.max(-MOST_AGAINST, x - best)))) as [Float64Array, Float64Array]
+  const both = sound.map((x, s) => x + withIgnition[s]!)
   const speaksOfIgnition = sights.some((x) => x.kind === 'plug' || x.kind === 'power-balance' || (x.kind === 'sign' && x.code === 'better-with-other-plug-and-lead'))
   return { both, withIgnition, speaksOfIgnition }
 }

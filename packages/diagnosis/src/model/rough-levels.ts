@@ -56,6 +56,7 @@ const SOUND_PERCENT = { mean: 6, sd: 8 } as const
 /** What is clearly heard elsewhere than at the filler is so many times likelier from a fault. */
 const HEARD_ODDS = 15
 const MOST_ROUGHLY = 0.995
+const MOST_ODDS = 1e9
 
 /** A cylinder's dry readings. */
 interface Reading { readonly dry: Mixture; readonly cylinder: number }
@@ -87,7 +88,7 @@ function faultyByLooks(looks: Looks | null, { own, weight, bridgeLevel }: StateS
   if (looks === null) return 1
   const byOwn = new Float64Array(OWN_COUNT)
   for (let s = 0; s < own.length; s++) if (bridgeLevel[s] === 0) byOwn[own[s]!]! += weight[s]! * looks.both[s]!
-  return byOwn.subarray(1).reduce((most, p) => Math.max(most, p), 0) / byOwn[0]!
+  return Math.min(MOST_ODDS, byOwn.subarray(1).reduce((most, p) => Math.max(most, p), 0) / byOwn[0]!)
 }
 
 /** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
