@@ -26,18 +26,19 @@ export function levelsLeft(
   states: StateSpace, knowledge: Knowledge,
 ): { first: number; last: number }[] {
   const usual = faultChance(evidence.cylinders.length, knowledge)
-  const read = dry.map((each) => ({ ...each, faulty: usual, inWorn: usual }))
-  const informed = dry.map((each) => ({ ...each, ...roughlyFaulty(evidence.cylinders[each.cylinder]!, gauge[each.cylinder]!.rise, usual, states, knowledge) }))
+  const unknown = dry.map((): Roughly => ({ faulty: usual, inWorn: usual }))
+  const guessed = dry.map(({ cylinder }) => roughlyFaulty(evidence.cylinders[cylinder]!, gauge[cylinder]!.rise, usual, states, knowledge))
+  // the first guess of who is faulty may be far off: the level is laid where either leaves it, with it and without
+  const guesses = guessed.some(({ faulty }) => faulty > usual) ? [unknown, guessed] : [unknown]
   // what else was found out may yet speak for a worn engine or against one
   const moreThanGauge = evidence.engine.length > 0 || evidence.cylinders.some((c) => c.leakage.length > 0)
   const kept = classes.map(() => ({ first: Infinity, last: -Infinity }))
-  // the first guess of who is faulty may be far off: the level is laid where either leaves it, with it and without
-  for (const list of informed.some((each, i) => each.faulty > read[i]!.faulty) ? [read, informed] : [read]) {
-    const scores = roughScores(list, lattice, classes, states).map((row, c) => row.map((r, i) => r + beforehand[c]![i]!))
+  roughScores(dry, guesses, lattice, classes, states).forEach((rough, g) => {
+    const scores = rough.map((row, c) => row.map((r, i) => r + beforehand[c]![i]!))
     const peaks = scores.map((s) => s.reduce((a, b) => Math.max(a, b), -Infinity))
     const best = Math.max(...peaks)
     // of each that is taken for faulty this does not know which fault, and so how much it costs
-    const keep = KEEP_NATS + KEEP_FAULTY * list.filter(({ faulty }) => faulty > 0.5).length
+    const keep = KEEP_NATS + KEEP_FAULTY * guesses[g]!.filter(({ faulty }) => faulty > 0.5).length
     scores.forEach((score, c) => {
       const { tendency, swap } = classes[c]!
       const open = moreThanGauge && tendency === 0 && swap === null && peaks[c]! > best - KEEP_CLASS
@@ -47,7 +48,7 @@ export function levelsLeft(
       kept[c]!.first = Math.min(kept[c]!.first, first)
       kept[c]!.last = Math.max(kept[c]!.last, score.findLastIndex((s) => s > least))
     })
-  }
+  })
   return kept
 }
 
@@ -91,15 +92,15 @@ function faultyByLooks(looks: Looks | null, { own, weight, bridgeLevel }: StateS
   return Math.min(MOST_ODDS, byOwn.subarray(1).reduce((most, p) => Math.max(most, p), 0) / byOwn[0]!)
 }
 
-/** Logarithm of the dry readings' likelihood for each class and level, each cylinder's own state summed out roughly. */
-function roughScores(read: readonly (Reading & Roughly)[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[] {
+/** Logarithm of the dry readings' likelihood for each guess of who is faulty, class and level, each cylinder's own state summed out roughly. */
+function roughScores(read: readonly Reading[], guesses: readonly (readonly Roughly[])[], levels: Ladder, classes: readonly EngineClass[], states: StateSpace): Float64Array[][] {
   const shapes = lossShapes(states)
   const { count } = levels
-  const scores = classes.map(() => new Float64Array(count))
+  const scores = guesses.map(() => classes.map(() => new Float64Array(count)))
   const density = new Float64Array(count), sound = new Float64Array(count), worn = new Float64Array(count)
   const byOwn = shapes.byOwn.map(() => new Float64Array(count))
   const asked = [0, ...new Set(classes.map((kind) => kind.tendency).filter((t) => t !== 0))]
-  for (const { dry: mixture, cylinder, faulty, inWorn } of read) {
+  read.forEach(({ dry: mixture, cylinder }, k) => {
     for (const own of asked) byOwn[own]!.fill(0)
     for (let r = 0; r < shapes.loss.length; r++) {
       const into = r === shapes.soundRow ? sound : density
@@ -114,13 +115,16 @@ function roughScores(read: readonly (Reading & Roughly)[], levels: Ladder, class
       const lower = bankLoss(kind, cylinder)
       if (commonLoss > 0 || lower > 0) densitiesThrough(mixture, sisterVariance + levels.step ** 2 / 4, levels, lower, worn, 0)
       const own = commonLoss > 0 || lower > 0 ? worn : sound
-      const prone = byOwn[tendency]!, chance = commonLoss > 0 ? inWorn : faulty
-      for (let at = 0; at < count; at++) {
-        const base = (1 - chance) * own[at]! + chance * byOwn[0]![at]!
-        scores[c]![at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * prone[at]!))
-      }
+      const prone = byOwn[tendency]!
+      guesses.forEach((guess, g) => {
+        const chance = commonLoss > 0 ? guess[k]!.inWorn : guess[k]!.faulty, into = scores[g]![c]!
+        for (let at = 0; at < count; at++) {
+          const base = (1 - chance) * own[at]! + chance * byOwn[0]![at]!
+          into[at]! += Math.log(1e-30 + (tendency === 0 ? base : (1 - each) * base + each * prone[at]!))
+        }
+      })
     })
-  }
+  })
   return scores
 }
 
