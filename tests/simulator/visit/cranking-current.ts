@@ -5,7 +5,7 @@ import { cylinderOf, sessionField, type Visit } from './visit.ts'
 
 type CrankingCurrent = Extract<Reading, { test: 'cranking-current' }>
 
-const SECONDS = 2.4
+const SECONDS = 5
 const RATE_HZ = 400
 const HUMP_WIDTH_DEG = 42
 

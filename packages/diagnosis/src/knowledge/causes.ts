@@ -44,6 +44,14 @@ export const otherGauge = {
   differsAnyway: entry(0.03, FROM_MEMORY, 'Where it is right: another crank, the other gauge\'s own error.'),
 } as const
 
+/** Cranking speed from a current trace, where nobody noted it. */
+export const crankingSpeed = {
+  plugsIn: entry(0.87, FROM_MEMORY, 'With all plugs in, as for a current trace, the speed is this part of that with all plugs out.'),
+  usual: entry(0.17, FROM_MEMORY, 'Spread of the speeds of starters that are as they should be (sd of logarithm).'),
+  trace: entry(0.06, FROM_MEMORY, 'How far the speed of a trace may be from that of the compression test: plugs, another moment of the battery (sd of logarithm).'),
+  saysNothing: entry(0.1, FROM_MEMORY, 'A density that any trace has (by logarithm of the pressure that its speed makes): the beat misread, a battery changed in between.'),
+} as const
+
 /** The level that a sound engine of this kind shows when nothing is known of its geometry. */
 export const levels = {
   petrolPa: entry(1.03e6, COMMON_PRACTICE, 'Petrol engine of unknown geometry: about 150 psi.'),

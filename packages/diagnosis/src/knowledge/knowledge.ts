@@ -1,20 +1,20 @@
-import { causes, levels, oneBank, otherGauge, wornEvenly } from './causes.ts'
+import { causes, crankingSpeed, levels, oneBank, otherGauge, wornEvenly } from './causes.ts'
 import { bridge, faults, faultyCylinder, pairs, tendencies, withCylinders } from './faults.ts'
 import { fingerprint } from './hash.ts'
 import { past, pastLimits } from './history.ts'
 import { listening } from './listening.ts'
-import { borescope, ignition, plugs, valveTrain } from './looks.ts'
+import { borescope, ignition, plugs, running, valveTrain } from './looks.ts'
 import { minutes, stopping } from './minutes.ts'
 import { leakageTest, noise, oil } from './noise.ts'
 import { growth, operations } from './operations.ts'
 import { cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
-export const KNOWLEDGE_VERSION = '14'
+export const KNOWLEDGE_VERSION = '15'
 
 const tables = {
-  faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, levels, noise, leakageTest, oil, listening,
-  plugs, ignition, borescope, valveTrain, cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
+  faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, crankingSpeed, levels, noise, leakageTest, oil, listening,
+  plugs, ignition, borescope, running, valveTrain, cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
   operations, growth,
 }
 

@@ -65,6 +65,16 @@ export const borescope = {
   }, FROM_MEMORY, 'Chance of seeing it where the fault is present.'),
 } as const
 
+/** Compression while the engine runs. */
+export const running = {
+  idle: entry({ share: 0.5, spread: 0.15 }, 'a trade article, not named (about half of cranking); spread from memory', 'At idle, as part of what the same cylinder shows while cranking; spread from engine to engine (sd of logarithm).'),
+  snap: entry({ share: 0.8, spread: 0.18 }, 'a trade article, not named (about 80 percent of cranking); spread from memory', 'In a snap of the throttle, the same.'),
+  leakPart: entry(0.4, FROM_MEMORY, 'Part of the loss that a leak costs while cranking (logarithm) that it costs while running.'),
+  leakPartSpread: entry(0.2, FROM_MEMORY, 'How far that part may be off.'),
+  sistersSayNothing: entry(0.02, FROM_MEMORY, 'A density that any running compression has against its sisters (logarithm): misread, another idle.'),
+  saysNothing: entry(0.08, FROM_MEMORY, 'A density that it has against cranking, whatever the engine suffers from: a valve that hardly opens, a throttle that does not open with the pedal.'),
+} as const
+
 /** Clearances measured cold with a feeler, and valve lift by dial. */
 export const valveTrain = {
   tightFound: entry({ fault: 0.85, sound: 0.04 }, COMMON_PRACTICE, 'Chance that a clearance is found tight: with the fault on that valve, and without.'),
@@ -72,7 +82,6 @@ export const valveTrain = {
   deadWithoutLoss: entry({ intake: 0.25 }, FROM_MEMORY, 'A valve that hardly opens while the cylinder reads normal: part of those in which it is the intake (a lobe that still fills while cranking); else the exhaust.'),
   liftShort: entry({ allowedMm: 0.254, fault: 0.25, sound: 0.02 }, 'TM 5-3805-260-24 (.010 in allowed); chances from memory', 'Lift short of its sisters by more than allowed, less than what follows: chance at the valve that hardly opens, and at others.'),
   liftFar: entry({ part: 0.3, fault: 0.6, sound: 0.003 }, FROM_MEMORY, 'Lift short by this part of it, against sisters or against the other valve of the cylinder: at the valve that hardly opens, and at others.'),
-  runningSaysNothing: entry(0.02, FROM_MEMORY, 'A density that any running compression has against its sisters (logarithm): misread, another idle.'),
   runningDead: entry({ intake: { loss: 0.7, spread: 0.6 }, exhaust: { gain: 0.3, spread: 0.2 } }, 'a trade article, not named (low = intake, high = exhaust); amounts from memory', 'Running compression of a cylinder with a valve that hardly opens, against its sisters (logarithm): starved, or with burnt gas shut in. A cylinder that loses more while cranking loses that.'),
   settingCures: entry(0.1, COMMON_PRACTICE, 'Tight clearances left after they have been set.'),
 } as const

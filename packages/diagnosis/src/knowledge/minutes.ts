@@ -41,5 +41,6 @@ export const stopping = {
   comeback: entry(60, FROM_MEMORY, 'Minutes that a fault left in costs when the customer comes back.'),
   traceSpread: entry(0.06, FROM_MEMORY, 'Scatter of relative compression from a current trace (sd of logarithm).'),
   traceUsable: entry(0.4, FROM_MEMORY, 'Chance that a current trace can be used.'),
+  slowInTrace: entry({ shown: 0.85, slow: 0.93, other: 0.04 }, FROM_MEMORY, 'Chance that a current trace shows the cranking speed, and that it is slow then: of a starter or battery too slow, and otherwise.'),
   suggestions: entry(6, COMMON_PRACTICE, 'At most so many suggestions are listed.'),
 } as const

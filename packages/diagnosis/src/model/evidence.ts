@@ -56,6 +56,24 @@ export interface OtherGauge {
   readonly ofClass: number
 }
 
+/** A cylinder read while cranking and while the engine ran, at idle or in a snap of the throttle: natural logarithms of Pa. */
+export interface RunningShare {
+  readonly kind: 'running-share'
+  readonly reading: number
+  readonly of: 'running' | 'snap'
+  readonly otherGauge: boolean
+  readonly running: number
+  readonly cranking: number
+  readonly sd: number
+}
+
+/** Cranking speed from a current trace where none was measured, as with the plugs out that were out for the gauge, rpm. */
+export interface CrankingSpeed {
+  readonly kind: 'cranking-speed'
+  readonly reading: number
+  readonly rpm: number
+}
+
 /** A vacuum gauge at idle: how the needle moved and, where it was noted, how deep it stood as a part of the air pressure. */
 export interface VacuumEvidence {
   readonly kind: 'vacuum'
@@ -64,11 +82,13 @@ export interface VacuumEvidence {
   readonly depth: number | null
 }
 
-/** What speaks of the whole engine: a sign that any cylinder may be behind, or a check of the gauge. */
+/** What speaks of the whole engine: a sign that any cylinder may be behind, a check of the gauge, or running against cranking. */
 export type EngineEvidence =
   | { readonly kind: 'engine-sign'; readonly reading: number; readonly code: string; readonly present: boolean }
   | VacuumEvidence
   | OtherGauge
+  | RunningShare
+  | CrankingSpeed
 
 /** All that is known of one cylinder. */
 export interface CylinderEvidence {

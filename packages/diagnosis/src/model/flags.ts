@@ -5,6 +5,8 @@ import { GROUPS, type EngineSign, type Group } from '../knowledge/signs.ts'
 import type { EngineEvidence, Evidence, VacuumEvidence } from './evidence.ts'
 import type { Grid } from './grid.ts'
 import { weighOtherGauges } from './other-gauge.ts'
+import { weighSpeed } from './common-level.ts'
+import { weighRunning } from './running-share.ts'
 import type { StateSpace } from './states.ts'
 
 /**
@@ -16,8 +18,8 @@ export interface Flags {
   readonly subsets: readonly number[]
   /** Weight of each subset's sum for each cause: [cause][subset]. */
   readonly weights: readonly Float64Array[]
-  /** Factor on the prior of a wrong gauge by column of the grid, where another gauge was tried; null where none was. */
-  readonly wrongGauge: Float64Array | null
+  /** Factor on the prior of each cause by column of the grid, where another gauge or running compression says something of it; null where nothing does. */
+  readonly byColumn: readonly (Float64Array | null)[]
 }
 
 const known = new WeakMap<StateSpace, Uint8Array>()
@@ -45,11 +47,11 @@ function makeSignatures(states: StateSpace, knowledge: Knowledge): Uint8Array {
 const MOST_AGAINST = 60
 
 /** Weighs the engine-wide evidence for each cause and each pattern of groups, turned into weights of subset sums. `asking` decides which groups are told apart. */
-export function weighFlags(evidence: readonly EngineEvidence[], expected: Evidence['expected'], { level }: Grid, knowledge: Knowledge, asking = evidence): Flags {
+export function weighFlags(evidence: readonly EngineEvidence[], known: Pick<Evidence, 'expected' | 'speedKnown'>, grid: Grid, knowledge: Knowledge, asking = evidence): Flags {
   const asked = GROUPS.map((group, g) => ({ group, bit: 1 << g })).filter(({ group }) => asking.some((e) => asksFor(e, group, knowledge)))
   const all = asked.reduce((bits, { bit }) => bits | bit, 0)
   const subsets = allSubsets(asked.map(({ bit }) => bit))
-  const gain = weighOtherGauges(evidence.filter((e) => e.kind === 'other-gauge'), expected, knowledge)
+  const gain = weighOtherGauges(evidence.filter((e) => e.kind === 'other-gauge'), known.expected, knowledge)
   const other = knowledge.otherOil.chance.value
   const logs = CAUSES.map((cause) => {
     const gauge = gain === null || cause === 'gauge-error' ? 0 : Math.log(gain.right)
@@ -70,7 +72,18 @@ export function weighFlags(evidence: readonly EngineEvidence[], expected: Eviden
     })
     return out
   })
-  return { subsets, weights, wrongGauge: gain === null ? null : level.map(gain.wrongAt) }
+  const running = evidence.filter((e) => e.kind === 'running-share'), speeds = evidence.filter((e) => e.kind === 'cranking-speed')
+  const byColumn = CAUSES.map((cause) => {
+    const gauges = cause === 'gauge-error' ? gain : null
+    if (gauges === null && running.length + speeds.length === 0) return null
+    return grid.level.map((level, q) => {
+      const at = { ...known, level, commonLoss: grid.classes[grid.classOf[q]!]!.commonLoss }
+      return (gauges === null ? 1 : gauges.wrongAt(level)) *
+        (running.length === 0 ? 1 : weighRunning(cause, at, running, knowledge)) *
+        (speeds.length === 0 ? 1 : weighSpeed(cause, at, speeds, knowledge))
+    })
+  })
+  return { subsets, weights, byColumn }
 }
 
 function allSubsets(bits: readonly number[]): number[] {
@@ -87,7 +100,7 @@ function bitCount(x: number): number {
 
 function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean {
   if (e.kind === 'vacuum') return group === 'valve' || group === 'sticking'
-  if (e.kind === 'other-gauge') return false
+  if (e.kind !== 'engine-sign') return false
   return (knowledge.engineSigns[e.code]?.value.groups[group] ?? 0) > 0
 }
 
@@ -95,7 +108,7 @@ function likelihood(e: EngineEvidence, pattern: number, cause: Cause, otherOil: 
   if (e.kind === 'vacuum') {
     return vacuumChance(e, knowledge.vacuum[vacuumKind(pattern, cause)].value, knowledge)
   }
-  if (e.kind === 'other-gauge') return 1
+  if (e.kind !== 'engine-sign') return 1
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
   const shown = signChance(sign, pattern, cause, otherOil)

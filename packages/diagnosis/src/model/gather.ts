@@ -7,10 +7,12 @@ import { measuredBuiltUp } from '../admission/built-up.ts'
 import { builtBy, expectedLevel } from '../physics/expected.ts'
 import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.ts'
 import { toPascal } from '../units/pressure.ts'
+import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
 import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { otherGauges } from './other-gauge.ts'
+import { runningShares } from './running-share.ts'
 import { gatherSights } from './sights.ts'
 import { sagOf, type Sag } from './sag.ts'
 import { unreleasedChances } from './unreleased.ts'
@@ -39,9 +41,9 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const expected = expectation(admission, session, knowledge)
   const rpm = session.conditions.crankingRpm
   const restrictor = prescribedRestrictorMm(engine.boreMm)
-  const checks = otherGauges(given, admission)
+  const checks = [...otherGauges(given, admission), ...runningShares(given, admission)]
   for (const { reading } of checks) used.add(reading)
-  const engineEvidence = [...gatherEngine(given, admission, used), ...checks]
+  const engineEvidence = [...gatherEngine(given, admission, used), ...checks, ...crankingSpeeds(admission, session, knowledge, used)]
   const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {
@@ -130,6 +132,16 @@ function expectation(admission: Admission, session: AdmittedSession, knowledge: 
     logPa: Math.log(base) + air + skimmed + levels.speedExponent.value * Math.log(rpm / levels.normalCrankingRpm.value) + built.log,
     spread: Math.hypot(levels.unknownSpread.value, built.sd),
   }
+}
+
+/** Cranking speeds from current traces, where nobody measured it: a starter that turns all cylinders against their compression is slower. */
+function crankingSpeeds(admission: Admission, { conditions }: AdmittedSession, { crankingSpeed }: Knowledge, used: Set<number>): EngineEvidence[] {
+  if (conditions.crankingRpm !== undefined) return []
+  const part = conditions.plugsOut === 'all' ? crankingSpeed.plugsIn.value : 1
+  return currentEvidence(admission).speeds.map(({ reading, rpm }) => {
+    used.add(reading)
+    return { kind: 'cranking-speed', reading, rpm: rpm / part }
+  })
 }
 
 function gatherEngine(given: Case, { sessions }: Admission, used: Set<number>): EngineEvidence[] {

@@ -78,11 +78,13 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     }
     case 'relative': {
       // against sisters: a leak costs less when the engine turns fast
-      const part = sight.of === 'running' || sight.of === 'snap' ? 0.4 : 1
-      const scatter = part * states.scatter[s]! + (part < 1 ? 0.2 * states.loss[s]! : 0)
+      const { leakPart, leakPartSpread, sistersSayNothing } = knowledge.running
+      const turning = sight.of === 'running' || sight.of === 'snap'
+      const part = turning ? leakPart.value : 1
+      const scatter = part * states.scatter[s]! + (turning ? leakPartSpread.value * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
-      const saysNothing = part < 1 ? knowledge.valveTrain.runningSaysNothing.value : 0.05
-      if (part < 1 && isDead(states.own[s]!)) {
+      const saysNothing = turning ? sistersSayNothing.value : 0.05
+      if (turning && isDead(states.own[s]!)) {
         return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), saysNothing)
       }
       return 0.95 * normal(sight.logRatio + part * states.loss[s]!, variance) + saysNothing

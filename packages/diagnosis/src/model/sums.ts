@@ -203,24 +203,31 @@ export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets
   return out
 }
 
-/** Prior of the kept cells under a cause; that of a wrong gauge by what other gauges showed. */
-function priorOf(e: number, { prior, from }: KeptCells, { wrongGauge }: Flags, take: Take): Float64Array {
-  if (wrongGauge === null || CAUSES[e] !== 'gauge-error') return prior[e]!
+/** Prior of the kept cells under a cause, by what other gauges and running compression showed. */
+function priorOf(e: number, { prior, from }: KeptCells, { byColumn }: Flags, take: Take): Float64Array {
+  const factor = byColumn[e]!
+  if (factor === null) return prior[e]!
   const out = take(prior[e]!.length)
-  for (let q = 0; q < wrongGauge.length; q++) for (let at = from[q]!; at < from[q + 1]!; at++) out[at] = wrongGauge[q]! * prior[e]![at]!
+  for (let q = 0; q < factor.length; q++) for (let at = from[q]!; at < from[q + 1]!; at++) out[at] = factor[q]! * prior[e]![at]!
   return out
+}
+
+/** Weight of each column of the grid under each engine-wide cause, in the order of `CAUSES`. */
+export function causeColumns({ kept, products }: Pick<EngineSums, 'kept' | 'products'>, flags: Flags): Float64Array[] {
+  return CAUSES.map((_, e) => {
+    const prior = priorOf(e, kept, flags, fresh)
+    const columns = new Float64Array(kept.from.length - 1)
+    products.forEach((product, k) => {
+      const w = flags.weights[e]![k]!
+      for (let q = 0; q < columns.length; q++) for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) columns[q]! += w * prior[at]! * product[at]!
+    })
+    return columns
+  })
 }
 
 /** Probability of each engine-wide cause. */
 export function causesOf(sums: EngineSums, flags: Flags): Float64Array {
-  const causes = new Float64Array(CAUSES.length)
-  CAUSES.forEach((_, e) => {
-    const prior = priorOf(e, sums.kept, flags, fresh)
-    sums.products.forEach((product, k) => {
-      const w = flags.weights[e]![k]!
-      for (let at = 0; at < product.length; at++) causes[e]! += w * prior[at]! * product[at]!
-    })
-  })
+  const causes = Float64Array.from(causeColumns(sums, flags), (columns) => columns.reduce((sum, weight) => sum + weight, 0))
   let sum = 0
   for (let e = 0; e < causes.length; e++) {
     // inclusion and exclusion may leave a trace below zero

@@ -4,6 +4,7 @@ import { GROUPS, type Group } from '../knowledge/signs.ts'
 import { signatures, signChance, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Candidate } from './candidates.ts'
+import { runningShareOutcomes } from './running-share.ts'
 import { WEARS, worthOfJoint, worthOfLists, type Question, type Worth } from './information.ts'
 import { LABELS } from './stakes.ts'
 
@@ -57,6 +58,15 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
       return [shown, 1 - shown]
     })
   }
+  if (questions.length >= 2 && !done.has('cranking-current') && !inference.evidence.speedKnown) {
+    const { shown, slow, other } = knowledge.stopping.slowInTrace.value
+    add({ test: 'cranking-current' }, minutes.current.value.once, [], (_, cause) => {
+      const found = shown * (cause === 'slow-cranking' ? slow : other)
+      return [found, shown - found, 1 - shown]
+    })
+  }
+  const running = runningShareOutcomes(given, inference)
+  if (running !== null) add(running.test, minutes.running.value.once + minutes.running.value.each, [], (_, cause) => running.chances[CAUSES.indexOf(cause)]!)
   return list
 }
 

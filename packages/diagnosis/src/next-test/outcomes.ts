@@ -83,8 +83,6 @@ export function wetOutcomes(inference: Inference): Outcomes {
 
 /** Edges of lost pressure (natural logarithm) between outcomes. */
 const LOSS_EDGES = [-0.06, 0.05, 0.09, 0.14, 0.22, 0.35, 0.55, 0.9, 1.5]
-/** Part of the loss that running compression shows. */
-const RUNNING_PART = 0.4
 
 /** Dry pressure against its sisters, in ten bands of lost pressure. */
 export function dryOutcomes(inference: Inference): Outcomes {
@@ -150,6 +148,7 @@ export function currentOutcomes(inference: Inference): Outcomes {
 /** Running compression against the sisters: a leak costs less when the engine turns fast. */
 export function runningOutcomes(inference: Inference): Outcomes {
   const { states, knowledge } = inference.space
+  const part = knowledge.running.leakPart.value, partSpread = knowledge.running.leakPartSpread.value
   return {
     count: LOSS_EDGES.length + 1,
     table: (s, _worn, out) => {
@@ -162,8 +161,8 @@ export function runningOutcomes(inference: Inference): Outcomes {
         out.set(sum)
         return
       }
-      const scatter = RUNNING_PART * states.scatter[s]! + 0.2 * states.loss[s]!
-      bandsOf(LOSS_EDGES, RUNNING_PART * states.loss[s]!, Math.hypot(0.03, knowledge.noise.sisters.value, scatter), out)
+      const scatter = part * states.scatter[s]! + partSpread * states.loss[s]!
+      bandsOf(LOSS_EDGES, part * states.loss[s]!, Math.hypot(0.03, knowledge.noise.sisters.value, scatter), out)
     },
   }
 }
@@ -206,7 +205,8 @@ export function yesNo(chance: (s: number) => number): Outcomes {
 /** Index of a fault in labels and own states. */
 export const OWN_INDEX = Object.fromEntries(FAULTS.map((f, i) => [f, i + 1])) as Readonly<Record<(typeof FAULTS)[number], number>>
 
-function bandsOf(edges: readonly number[], mean: number, sd: number, out: Float64Array): void {
+/** Probability of each band between edges, under a normal distribution, into `out`. */
+export function bandsOf(edges: readonly number[], mean: number, sd: number, out: Float64Array): void {
   let below = 0
   for (let b = 0; b <= edges.length; b++) {
     const upTo = b < edges.length ? normalBelow((edges[b]! - mean) / sd) : 1

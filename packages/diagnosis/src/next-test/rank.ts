@@ -21,10 +21,12 @@ const LEAST_BITS = 1e-3
  */
 export function nextTests(given: Case, inference: Inference, size: EngineSize): NextTests {
   const { stopping } = inference.space.knowledge
-  const ranked = candidates(given, inference, stakesOf(size, inference.space.knowledge))
+  const sorted = candidates(given, inference, stakesOf(size, inference.space.knowledge))
     .filter((c) => c.bits >= LEAST_BITS)
     .map((c) => ({ ...c, score: scoreOf(c, inference) }))
     .sort((a, b) => b.score - a.score || a.minutes - b.minutes || JSON.stringify(a.tests).localeCompare(JSON.stringify(b.tests)))
+  // a test that says something of the cylinders and of the whole engine comes up twice: it is worth the greater of the two at least
+  const ranked = [...new Map(sorted.toReversed().map((c) => [JSON.stringify(c.tests), c])).values()].toReversed()
   const paying = ranked.filter((c) => c.score > 1)
   const kept = (paying.length > 0 ? paying : ranked.slice(0, 1)).slice(0, stopping.suggestions.value)
   return {

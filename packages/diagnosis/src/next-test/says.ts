@@ -38,7 +38,7 @@ function nameOf(test: SuggestedTest): string {
   const again = test.repeat === true ? ' again' : ''
   switch (test.test) {
     case 'compression':
-      if (test.running === true) return 'running compression'
+      if (test.running === true) return test.snap === true ? 'compression in a snap of the throttle' : 'running compression'
       return `${test.wet === true ? 'wet' : 'dry'} compression${again}`
     case 'leakage': return test.rockersSlack !== undefined ? 'leakage with the rockers slack' : `${test.wet === true ? 'wet ' : ''}leakage${again}, listening at every point`
     case 'plug': return 'read the plugs'

@@ -51,7 +51,7 @@ const NAMES_WITHIN = 0.4
 
 const FLAWS: Readonly<Record<TraceFlaw, { says: string; do: string }>> = {
   'one-cylinder': { says: 'One cylinder has no other hump to compare with.', do: 'Use the gauge.' },
-  'too-short': { says: 'The trace holds fewer than two engine cycles of steady cranking.', do: 'Record at least three seconds of cranking with ignition and fuel off.' },
+  'too-short': { says: 'The trace holds fewer than two engine cycles of steady cranking.', do: 'Record at least five seconds of cranking with ignition and fuel off.' },
   'too-slow': { says: 'The trace was sampled too slowly to show single compression strokes.', do: 'Record with at least 200 samples a second.' },
   'engine-firing': { says: 'The engine fired or ran up during the trace, so the humps do not show compression.', do: 'Stop ignition and fuel and record again.' },
   'no-humps': { says: 'No regular compression humps stand out of the trace.', do: 'Make sure that the engine did not fire, check the clamp (one cable, closed jaws, plugs in) and record again.' },

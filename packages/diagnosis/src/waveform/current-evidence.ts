@@ -10,6 +10,12 @@ export interface RelativeCompression {
   readonly sd: number
 }
 
+/** Cranking speed that a trace shows, all plugs in, rpm. */
+export interface TraceSpeed {
+  readonly reading: number
+  readonly rpm: number
+}
+
 /** A hump that is missing says "next to nothing": below this part its logarithm is not followed any further. */
 const LEAST_RELATIVE = 0.08
 
@@ -25,9 +31,10 @@ function analyse(samples: Omit<CurrentTrace, 'cylinderOneAt'>, cylinderOneAt: nu
   return analysis
 }
 
-/** Relative compression from every trace of a case, and objections to traces that cannot be used or do not name their cylinders. */
-export function currentEvidence({ currents, engine, layout, sessions }: Admission): { evidence: RelativeCompression[]; objections: Objection[] } {
+/** Relative compression and cranking speed from every trace of a case, and objections to traces that cannot be used or do not name their cylinders. */
+export function currentEvidence({ currents, engine, layout, sessions }: Admission): { evidence: RelativeCompression[]; speeds: TraceSpeed[]; objections: Objection[] } {
   const evidence: RelativeCompression[] = []
+  const speeds: TraceSpeed[] = []
   const objections: Objection[] = []
   for (const { reading, session, trace } of currents) {
     const { samples, cylinderOneAt } = trace
@@ -39,6 +46,7 @@ export function currentEvidence({ currents, engine, layout, sessions }: Admissio
       objections.push({ code: 'not-weighed', readings: [reading], says: analysis.says, do: analysis.do })
       continue
     }
+    speeds.push({ reading, rpm: analysis.rpm })
     if (analysis.humps.some(({ cylinder }) => cylinder === null)) {
       const weak = analysis.humps.filter(({ relative, sd }) => relative + 2 * sd < 1).length
       objections.push({
@@ -53,5 +61,5 @@ export function currentEvidence({ currents, engine, layout, sessions }: Admissio
       evidence.push({ reading, cylinder: cylinder!, logRatio: Math.log(shown), sd: sd / shown })
     }
   }
-  return { evidence, objections }
+  return { evidence, speeds, objections }
 }

@@ -1,7 +1,7 @@
 import { type EvenTrace, withoutTrend } from './resample.ts'
 
 /** Cranking speeds looked for, rpm. */
-const SLOWEST_RPM = 70
+const SLOWEST_RPM = 50
 const FASTEST_RPM = 420
 /** Part of the best-folding variance that a rhythm must explain to be in the running. */
 const FOLDS = 0.85
@@ -56,7 +56,7 @@ export function findRhythm(trace: EvenTrace, cylinders: number, knownRpm: number
 
 /** How unusual a cranking speed is, in units of log-power: overlapping humps of uneven cylinders beat at half their rate as well. */
 function unusual(rpm: number, cylinders: number): number {
-  return (cylinders < USUAL.overlapFrom ? USUAL.weight : USUAL.weightOfOverlapping) * 0.5 * (Math.log(rpm / USUAL.rpm) / USUAL.spread) ** 2
+  return (cylinders < USUAL.overlapFrom ? USUAL.weight : USUAL.weightOfOverlapping) * Math.log1p(0.5 * (Math.log(rpm / USUAL.rpm) / USUAL.spread) ** 2)
 }
 
 function refine(flat: Float64Array, step: number, rate: number, cylinders: number): Rhythm {

@@ -60,15 +60,18 @@ export function steadyCranking(whole: EvenTrace, cylinders: number, knownRpm: nu
   return quickens(stretch, cylinders, knownRpm) ? { flaw: 'engine-firing' } : { flaw: null, trace: stretch }
 }
 
+/** So many quiet windows between lively ones are strokes of a cylinder that hardly compresses, while the level stays. */
+const MOST_QUIET = 3
+
 /** Runs of windows that swing as cranking does, without a jump of level between neighbours; `to` is past the last. */
 function runsOf(windows: readonly Window[], liveliest: number): { from: number; to: number }[] {
   const runs: { from: number; to: number }[] = []
   windows.forEach((window, index) => {
     if (window.swing < LEAST_SWING * liveliest) return
     const run = runs.at(-1)
-    const before = windows[index - 1]
-    const jumps = before && Math.abs(window.level - before.level) > LEVEL_SWINGS * liveliest
-    if (run?.to === index && !jumps) run.to = index + 1
+    const since = run === undefined ? [] : windows.slice(run.to - 1, index + 1)
+    const jumps = since.some((each, k) => k > 0 && Math.abs(each.level - since[k - 1]!.level) > LEVEL_SWINGS * liveliest)
+    if (run !== undefined && index - run.to <= MOST_QUIET && !jumps) run.to = index + 1
     else runs.push({ from: index, to: index + 1 })
   })
   return runs
@@ -103,7 +106,7 @@ function withoutSurge(trace: EvenTrace): EvenTrace {
 /** Whether the beat of the last third is much quicker than that of the first. */
 function quickens(stretch: EvenTrace, cylinders: number, knownRpm: number | undefined): boolean {
   const third = Math.floor(stretch.values.length / 3)
-  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 2))
+  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 1))
   if (!before || !after || before.explained < 0.35 || after.explained < 0.35 || knownRpm !== undefined) return false
   // the beat in the middle of each third; a third that does not hold two engine cycles has no beat to speak of
   const seconds = third * stretch.step

@@ -30,7 +30,7 @@ export const trace: TraceWords = {
   unusable: 'Diese Aufzeichnung sagt nichts über die Verdichtung. Sie kann aufbewahrt werden und wird nicht gewichtet.',
   flaws: {
     'one-cylinder': 'Ein einziger Zylinder hat keinen anderen Buckel zum Vergleich. Das Manometer nehmen.',
-    'too-short': 'Die Aufzeichnung enthält weniger als zwei Arbeitsspiele gleichmäßigen Drehens. Mindestens drei Sekunden ohne Zündung und Kraftstoff aufzeichnen.',
+    'too-short': 'Die Aufzeichnung enthält weniger als zwei Arbeitsspiele gleichmäßigen Drehens. Mindestens fünf Sekunden ohne Zündung und Kraftstoff aufzeichnen.',
     'too-slow': 'Zu langsam abgetastet, um einzelne Verdichtungshübe zu zeigen. Mit mindestens 200 Werten je Sekunde aufzeichnen.',
     'engine-firing': 'Der Motor hat gezündet oder lief hoch; die Buckel zeigen keine Verdichtung. Zündung und Kraftstoff abstellen und noch einmal aufzeichnen.',
     'no-humps': 'Aus der Aufzeichnung treten keine regelmäßigen Buckel hervor. Sicher sein, dass der Motor nicht zündete, die Zange prüfen (ein Kabel, Backen geschlossen, Kerzen eingeschraubt) und noch einmal aufzeichnen.',

@@ -29,7 +29,7 @@ export const trace = {
   unusable: 'This trace says nothing of compression. It can be kept, and will not be weighed.',
   flaws: {
     'one-cylinder': 'One cylinder has no other hump to compare with. Use the gauge.',
-    'too-short': 'The trace holds fewer than two engine cycles of steady cranking. Record at least three seconds of cranking with ignition and fuel off.',
+    'too-short': 'The trace holds fewer than two engine cycles of steady cranking. Record at least five seconds of cranking with ignition and fuel off.',
     'too-slow': 'The trace was sampled too slowly to show single compression strokes. Record with at least 200 samples a second.',
     'engine-firing': 'The engine fired or ran up during the trace, so the humps do not show compression. Stop ignition and fuel and record again.',
     'no-humps': 'No regular compression humps stand out of the trace. Make sure that the engine did not fire, check the clamp (one cable, closed jaws, plugs in) and record again.',

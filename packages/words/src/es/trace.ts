@@ -30,7 +30,7 @@ export const trace: TraceWords = {
   unusable: 'Este registro no dice nada de la compresión. Puede guardarse y no contará.',
   flaws: {
     'one-cylinder': 'Un solo cilindro no tiene otra joroba con que compararse. Use el manómetro.',
-    'too-short': 'El registro tiene menos de dos ciclos de giro constante. Registre al menos tres segundos sin encendido ni combustible.',
+    'too-short': 'El registro tiene menos de dos ciclos de giro constante. Registre al menos cinco segundos sin encendido ni combustible.',
     'too-slow': 'El muestreo es demasiado lento para mostrar cada carrera de compresión. Registre con al menos 200 muestras por segundo.',
     'engine-firing': 'El motor encendió o se aceleró durante el registro; las jorobas no muestran la compresión. Corte encendido y combustible y registre otra vez.',
     'no-humps': 'No sobresalen jorobas regulares del registro. Asegúrese de que el motor no encendió, revise la pinza (un solo cable, mordazas cerradas, bujías puestas) y registre otra vez.',
