@@ -45,7 +45,7 @@ export const oil = {
   noise: entry(0.02, FROM_MEMORY, 'Scatter of a wet reading beyond that of a dry one.'),
   amountUnknown: entry(0.35, FROM_MEMORY, 'Spread of the amount of oil, as part of it, when nobody measured it.'),
   unevenRoom: entry(0.3, FROM_MEMORY, 'The room that oil takes differs by this part from cylinder to cylinder: it runs to one side, it is spat out.'),
-  healthySeal: entry(0.4, FROM_MEMORY, 'Part of a sound cylinder\'s small leak past the rings that oil closes.'),
+  healthySeal: entry({ mean: 0.4, spread: 0.2 }, FROM_MEMORY, 'Part of a sound cylinder\'s small leak past the rings that oil closes.'),
   flatRings: entry(0.5, 'from memory: in a flat engine oil lies on one side', 'In a flat engine oil closes this part of what it would close in an upright one.'),
   sideValves: entry({ mean: 0.3, spread: 0.15 }, 'from memory: in a side-valve engine oil runs to the valves', 'Part of a valve leak that oil closes in a side-valve engine.'),
 } as const

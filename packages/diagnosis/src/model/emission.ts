@@ -114,19 +114,22 @@ function gaugeBounds(weight: Float64Array, prior: Float64Array, dry: Float64Arra
 function leakTables(index: number, evidence: Evidence, bound: Float64Array, space: Workspace): Pick<Emission, 'leak' | 'leakAt' | 'leakRow'> {
   const { states, grid } = space
   const { cylinders } = evidence
-  const noted = grid.families.map((classes) => notedUnder(grid.classes[classes[0]!]!, 'leakage', index))
-  const all = [index, ...new Set(noted.filter((i) => i !== index))]
+  const noted = grid.families.map((classes) => ({ from: notedUnder(grid.classes[classes[0]!]!, 'leakage', index), whenWet: grid.classes[classes[0]!]!.leakWhenWet }))
+  // whose notes they are, and where any of them is with oil what that leaves of the leak
+  const keyOf = ({ from, whenWet }: (typeof noted)[number]): string => (cylinders[from]!.leakage.some((r) => r.wet) ? JSON.stringify([from, whenWet]) : String(from))
+  const tables = new Map(noted.map((each) => [keyOf(each), each]))
   const plain = cylinders[index]!.leakage.every((r) => !r.wet && !r.rockersSlack)
   const rows = plain ? states.plainLeaks : states.leaks, leakRow = plain ? states.plainRowOf : states.leakRow
   const size = rows.length * grid.leakCount
-  const leakAt = Int32Array.from(noted, (i) => all.indexOf(i) * size)
+  const places = [...tables.keys()]
+  const leakAt = Int32Array.from(noted, (each) => places.indexOf(keyOf(each)) * size)
   if (cylinders[index]!.leakage.length === 0) return { leak: null, leakAt, leakRow }
-  const leak = new Float64Array(all.length * size)
+  const leak = new Float64Array(tables.size * size)
   const rowMost = new Float64Array(rows.length)
   for (let s = 0; s < bound.length; s++) if (bound[s]! > rowMost[leakRow[s]!]!) rowMost[leakRow[s]!] = bound[s]!
   const order = Int32Array.from(rowMost.keys()).sort((a, b) => rowMost[b]! - rowMost[a]!)
-  all.forEach((i, k) => {
-    const leaks = leakSums(index, cylinders[i]!, evidence, grid, space.knowledge, space.ears, space.curve)
+  ;[...tables.values()].forEach(({ from, whenWet }, k) => {
+    const leaks = leakSums(index, cylinders[from]!, evidence, grid, space.knowledge, space.ears, space.curve, whenWet)
     // what is not there cannot stand in the wrong place
     if (leaks === null) return
     let best = 0

@@ -9,6 +9,9 @@ import { levelsLeft } from './rough-levels.ts'
 import { likelySwaps, type Swap } from './swapped.ts'
 import type { StateSpace } from './states.ts'
 
+/** Mean and spread of the part of a leak past the rings that remains when oil is in. */
+export interface WhenWet { readonly part: number; readonly spread: number }
+
 /** A kind of engine as far as a cylinder's readings go: not worn, or one of the degrees of even wear. */
 export interface EngineClass {
   readonly commonLoss: number
@@ -19,6 +22,8 @@ export interface EngineClass {
   readonly share: number
   /** Scatter of the healthy leak among sisters, as a standard deviation of the logarithm. */
   readonly leakSisters: number
+  /** Part of the leak past the rings that remains when oil is in, and its spread. */
+  readonly leakWhenWet: WhenWet
   readonly sisterVariance: number
   readonly sealed: number
   readonly sealedVariance: number
@@ -157,11 +162,11 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
   const worn = knowledge.wornEvenly
   // what sisters leak differently they also read differently
   const healthyLoss = knowledge.leakageTest.healthyLeak.value.median * states.girth / states.areaPerLoss
-  const healthySeal = knowledge.oil.healthySeal.value * evidence.oilWay.rings * healthyLoss
+  const healthySeal = knowledge.oil.healthySeal.value.mean * evidence.oilWay.rings * healthyLoss
   const varianceOf = (loss: number, sisters: number): number => sister ** 2 + Math.min(0.15, sisters * loss) ** 2
   const plain = {
     commonLoss: 0, sisterVariance: varianceOf(healthyLoss, knowledge.leakageTest.sisters.value), sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
-    leakSisters: knowledge.leakageTest.sisters.value, lowBank: null, swap: null,
+    leakSisters: knowledge.leakageTest.sisters.value, leakWhenWet: whenWet(knowledge.oil.healthySeal.value, evidence), lowBank: null, swap: null,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
   const prone = evidence.cylinders.length < 2 ? [] : FAULTS.flatMap((fault, f) => {
@@ -180,10 +185,14 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
     ...swaps.map((swap) => ({ ...plain, share: swap.share, swap })),
     ...banks.map((lowBank) => ({ ...plain, share: lowBank.share, lowBank })),
     ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
-      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value,
+      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value, leakWhenWet: whenWet(worn.sealedByOil.value, evidence),
       sealed: healthySeal + evidence.oilWay.rings * worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
   ]
+}
+
+function whenWet({ mean, spread }: { readonly mean: number; readonly spread: number }, { oilWay }: Evidence): WhenWet {
+  return { part: 1 - oilWay.rings * mean, spread: oilWay.rings * spread }
 }
 
 interface CausePrior { readonly prior: number; readonly shift: number; readonly spread: number }

@@ -1,7 +1,7 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Evidence } from './evidence.ts'
 import type { EngineClass } from './grid.ts'
-import { HEALTHY_WHEN_WET, percentOf, tabulatePercent } from './leakage.ts'
+import { percentOf, tabulatePercent } from './leakage.ts'
 import type { StateSpace } from './states.ts'
 
 /** The grid of the healthy leak: areas in mm2, and for each class its weights and the part of the grid it can have. */
@@ -33,7 +33,7 @@ export function healthyLeaks(evidence: Evidence, states: StateSpace, knowledge: 
   }
   const curve = tabulatePercent(evidence)
   const slopeAt = (area: number): number => (percentOf(curve, area * 1.01) - percentOf(curve, area * 0.99)) / 0.02
-  const read = evidence.cylinders.flatMap((c) => c.leakage.flatMap((r) => (r.percentAtReference === null ? [] : [{ percent: r.percentAtReference, part: r.wet ? HEALTHY_WHEN_WET : 1 }])))
+  const read = evidence.cylinders.flatMap((c) => c.leakage.flatMap((r) => (r.percentAtReference === null ? [] : [{ percent: r.percentAtReference, part: r.wet ? classes[0]!.leakWhenWet.part : 1 }])))
   const centers = classes.map((kind) => base + kind.commonLoss * states.areaPerLoss)
   const sds = classes.map((kind) => (kind.commonLoss > 0 ? knowledge.wornEvenly.leakSpread.value : healthyLeak.value.spread))
   const one = Math.hypot(sisters.value, percentNoise.value / slopeAt(2 * base))

@@ -3,7 +3,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { flowShare } from '../physics/leakage.ts'
 import type { CylinderEvidence, Evidence, LeakageEvidence } from './evidence.ts'
 import { expMinus } from './exponential.ts'
-import type { Grid } from './grid.ts'
+import type { Grid, WhenWet } from './grid.ts'
 import { PLACE_INDEX, type Ears } from './listening.ts'
 import type { LeakRow } from './states.ts'
 
@@ -61,11 +61,11 @@ export interface LeakSums {
 
 /** Prepares the leakage evidence of cylinder `index`; null when there is none. */
 export function leakSums(
-  index: number, cylinder: CylinderEvidence, evidence: Evidence, grid: Grid, knowledge: Knowledge, ears: Ears, curve: PercentCurve,
+  index: number, cylinder: CylinderEvidence, evidence: Evidence, grid: Grid, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet,
 ): LeakSums | null {
   if (cylinder.leakage.length === 0) return null
   const groups = groupRepeats(cylinder.leakage, knowledge)
-  const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears, curve)))
+  const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears, curve, whenWet)))
   const offTop = groups.map((g) => offTopChance(g, knowledge, ears))
   const before = new Float64Array(grid.leakCount)
   return {
@@ -74,7 +74,7 @@ export function leakSums(
       for (let l = 0; l < grid.leakCount; l++) out[at + l] = 1
       groups.forEach((group, g) => {
         before.set(out.subarray(at, at + grid.leakCount))
-        if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, out, at)
+        if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, whenWet, out, at)
         for (const listen of listeners[g]!) listen(row, grid.healthyAreas, out, at)
         if (offTop[g]! > 0) for (let l = 0; l < grid.leakCount; l++) out[at + l] = out[at + l]! + before[l]! * offTop[g]!
       })
@@ -126,24 +126,21 @@ function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): num
   return chance / (100 - from) * (through('intake') + through('exhaust')) / 2
 }
 
-/** Part of the healthy leak past the rings that remains when oil is in. */
-export const HEALTHY_WHEN_WET = 0.6
-
-function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Array, knowledge: Knowledge, curve: PercentCurve, out: Float64Array, at: number): void {
+function weighPercent(group: RepeatGroup, row: LeakRow, healthyAreas: Float64Array, knowledge: Knowledge, curve: PercentCurve, whenWet: WhenWet, out: Float64Array, at: number): void {
   const { sisters, areaDispersion, anythingElse } = knowledge.leakageTest
   const own = Math.max(0, row.total - (group.slack ? row.stopsWithSlackRockers : 0) - (group.wet ? row.sealedByOil : 0))
   const ownVariance = (areaDispersion.value * own) ** 2
   const odd = anythingElse.value
   for (let l = 0; l < healthyAreas.length; l++) {
-    const rings = group.wet ? HEALTHY_WHEN_WET * healthyAreas[l]! : healthyAreas[l]!
+    const rings = group.wet ? whenWet.part * healthyAreas[l]! : healthyAreas[l]!
     const total = own + rings
     const x = CURVE_POINTS * total / (total + HALF)
     const i = x >= CURVE_POINTS ? CURVE_POINTS - 1 : Math.floor(x)
     const f = x - i
     const percent = curve.percent[i]! + (curve.percent[i + 1]! - curve.percent[i]!) * f
     const slope = (curve.slope[i]! + (curve.slope[i + 1]! - curve.slope[i]!) * f) / total
-    const ringSd = sisters.value * rings
-    const variance = group.noise + slope * slope * (ringSd * ringSd + ownVariance)
+    const ringSd = sisters.value * rings, sealSd = group.wet ? whenWet.spread * healthyAreas[l]! : 0
+    const variance = group.noise + slope * slope * (ringSd * ringSd + sealSd * sealSd + ownVariance)
     const gap = group.percent! - percent
     out[at + l]! *= (1 - odd) * expMinus(0.5 * gap * gap / variance) / Math.sqrt(2 * Math.PI * variance) + odd / 100
   }
@@ -155,7 +152,7 @@ export function heardElsewhere(areaMm2: number, { listening }: Knowledge): numbe
   return Math.max(0, Math.min(most, part * areaMm2))
 }
 
-function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve) {
+function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
   const { seepage, throughOpenValve } = knowledge.listening
   const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
   const levels = PLACES.map((place) => reading.heard[place] ?? -1)
@@ -186,7 +183,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       return
     }
     const own = flows * Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(flows * (total - row.at[crankcase]!))
-    const part = flows * (group.wet ? HEALTHY_WHEN_WET : 1)
+    const part = flows * (group.wet ? whenWet.part : 1)
     for (let l = 0; l < healthyAreas.length; l++) {
       const chance = ears.chance(heard, own + part * healthyAreas[l]!)
       out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)

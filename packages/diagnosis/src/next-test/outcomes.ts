@@ -1,5 +1,5 @@
 import { FAULTS, PLACES } from '../knowledge/faults.ts'
-import { HEALTHY_WHEN_WET, heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
+import { heardElsewhere, heardPart, percentOf } from '../model/leakage.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
 import { isDead, pullOf, runningWhenDead } from '../model/valve-train.ts'
 import type { Inference } from '../model/posterior.ts'
@@ -25,7 +25,7 @@ export function leakageOutcomes(inference: Inference, { slack = false, wet = fal
   const memo = new Map<number, Float64Array>()
   const heard = new Float64Array(PLACES.length), spot = new Float64Array(spots)
   const compute = (rowIndex: number, worn: number): Float64Array => {
-    const healthy = inference.healthy[worn]!.area * (wet ? HEALTHY_WHEN_WET : 1)
+    const healthy = inference.healthy[worn]!.area * (wet ? (space.grid.classes.find(({ commonLoss }) => commonLoss > 0 === (worn === 1)) ?? space.grid.classes[0]!).leakWhenWet.part : 1)
     const row = states.leaks[rowIndex]!
     const stopped = slack ? row.stopsWithSlackRockers : 0, sealed = wet ? row.sealedByOil : 0
     const left = Math.max(0, row.total - stopped - sealed)

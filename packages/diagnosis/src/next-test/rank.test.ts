@@ -92,16 +92,27 @@ describe('what to do next', () => {
     expect(plain.enough).not.toBeNull()
   })
 
-  it('asks for another gauge where all cylinders read low alike, not where the engine reads as it should', () => {
-    const swap = (readings: Case['readings']) => evaluate({ ...four, readings }).next.find(({ tests }) => tests[0]!.first === 'swap-gauge')
-    expect(swap(dry(95, 96, 94, 95))?.tests).toEqual([{ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [1] }])
-    expect(swap(dry(150, 149, 151, 150))).toBeUndefined()
+  it('asks for running compression where all cylinders read low alike, of a diesel for another gauge, and for neither where the engine reads as it should', () => {
+    const asked = (readings: Case['readings'], fuel: 'petrol' | 'diesel' = 'petrol') =>
+      evaluate({ ...four, engine: { ...four.engine, fuel, ...(fuel === 'diesel' ? { compressionRatio: 18 } : {}) }, readings }).next.flatMap(({ tests }) => tests).filter(({ first, running }) => first === 'swap-gauge' || running === true)
+    expect(asked(dry(95, 96, 94, 95))[0]).toEqual({ test: 'compression', running: true, cylinders: [2] })
+    expect(asked(dry(180, 181, 179, 180), 'diesel')).toEqual([{ test: 'compression', repeat: true, first: 'swap-gauge', cylinders: [1] }])
+    expect(asked(dry(150, 149, 151, 150))).toEqual([])
+  })
+
+  it('says of running compression on one cylinder what it tells apart in the whole engine, and asks for a snap of the throttle once', () => {
+    const low: Case = { ...four, readings: dry(110, 111, 109, 110) }
+    expect(evaluate(low).next[0]!.says).toMatch(/^Running compression on cylinder 2\. Open for the whole engine: a closed throttle/)
+    const run = (snap: boolean): Case['readings'][number] => ({ test: 'compression', cylinder: 2, running: true, ...(snap ? { snap } : {}), pressure: psi(snap ? 90 : 62) })
+    const then = (...readings: Case['readings']) => evaluate({ ...low, readings: [...low.readings, ...readings] }).next.flatMap(({ tests }) => tests).filter(({ running }) => running === true)
+    expect(then(run(false))).toEqual([{ test: 'compression', running: true, snap: true, cylinders: [2] }])
+    expect(then(run(false), run(true))).toEqual([])
   })
 
   it('does not say that nothing is left to settle where only the cause common to all is not', () => {
-    const said = (...values: number[]) => evaluate({ ...four, readings: dry(...values) }).enough?.says
-    expect(said(110, 111, 109, 110)).toContain('what all of them have in common is not settled')
-    expect(said(150, 149, 151, 150)).toBe('Every cylinder has a clear leading explanation; no further test pays for its time.')
+    const said = (...values: number[]) => evaluate({ ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 18 }, readings: dry(...values) }).enough?.says
+    expect(said(260, 261, 259, 260)).toContain('what all of them have in common is not settled')
+    expect(said(350, 349, 351, 350)).toBe('Every cylinder has a clear leading explanation; no further test pays for its time.')
   })
 
   it('asks for the other gauge on a cylinder that was read, and not again once there was one', () => {

@@ -37,11 +37,13 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
   }
 }
 
+/** Where "nothing common to all cylinders" is less likely than this, what they have in common is an open question. */
+const OPEN = 0.75
+
 function enoughBecause({ own, causes, space }: Inference): string {
   const settled = space.knowledge.stopping.settled.value
   if (!own.every((p) => p.some((x) => x >= settled))) return 'No test at hand would teach or save enough for its time.'
-  const leading = Math.max(...causes)
-  if (leading < settled && causes[CAUSES.indexOf('none')]! < leading) {
+  if (Math.max(...causes) < settled && causes[CAUSES.indexOf('none')]! < OPEN) {
     return 'Each cylinder has a clear leading explanation; what all of them have in common is not settled: look at throttle, cranking speed, gauge and valve timing.'
   }
   return 'Every cylinder has a clear leading explanation; no further test pays for its time.'

@@ -18,7 +18,9 @@ const SIGNS: Readonly<Record<string, string>> = {
 
 /** Why a suggestion: the two likeliest explanations that stand against each other at its first cylinder, or in the whole engine. */
 export function sayOpen(tests: readonly SuggestedTest[], { own, causes }: Inference): string {
-  const cylinder = tests.find(({ cylinders }) => cylinders?.length)?.cylinders?.[0]
+  // another gauge, or running compression, on one cylinder asks what all of them have in common
+  const ofAll = (test: SuggestedTest): boolean => test.first === 'swap-gauge' || (test.running === true && test.cylinders?.length === 1)
+  const cylinder = tests.find((test) => test.cylinders?.length && !ofAll(test))?.cylinders?.[0]
   const named: [string, number][] = cylinder === undefined
     ? CAUSES.map((cause, e) => [CAUSE_WORDS[cause], causes[e]!])
     : [...own[cylinder - 1]!].map((p, k) => [FAULT_WORDS[k === 0 ? 'sound' : FAULTS[k - 1]!], p])

@@ -5,7 +5,7 @@ import { leakageManner } from '@evenbore/words/sentences/reading.ts'
 /** A suggested test in words: "Leakage on 3 and 1, rockers of 3 slack". */
 export function testWords(test: SuggestedTest, words: Words): string {
   const { tests, ui } = words
-  const name = test.code ? tests.lookFor(tests.observations[test.code]) : test.wet && test.test === 'compression' ? tests.names.wet : test.running ? tests.names.running : test.snap ? tests.names.snap : tests.names[test.test]
+  const name = test.code ? tests.lookFor(tests.observations[test.code]) : test.wet && test.test === 'compression' ? tests.names.wet : test.snap ? tests.names.snap : test.running ? tests.names.running : tests.names[test.test]
   const parts = [
     test.cylinders?.length ? tests.on(name, ui.list(test.cylinders.map(String))) : name,
     test.repeat ? tests.again : '',
@@ -23,7 +23,7 @@ export function suggestionWords(suggestion: Suggestion, words: Words): string {
 /** The test screen's name for a suggested test: what `?test=` of the session screen takes. */
 export function screenOf(test: SuggestedTest): string {
   if (test.test !== 'compression') return test.test
-  return test.wet ? 'wet' : test.running ? 'running' : test.snap ? 'snap' : 'compression'
+  return test.wet ? 'wet' : test.snap ? 'snap' : test.running ? 'running' : 'compression'
 }
 
 /** Where a suggested test is noted: its screen, what is looked for, and of a leakage test the cylinder and how it is done. */
