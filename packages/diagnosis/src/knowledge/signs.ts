@@ -11,7 +11,7 @@ export interface CylinderSign {
 }
 
 /** Groups of faults that a test of the whole engine answers to: present in any cylinder, or not. */
-export const GROUPS = ['coolant', 'oil', 'valve', 'sticking'] as const
+export const GROUPS = ['coolant', 'oil', 'fuel', 'valve', 'sticking'] as const
 export type Group = (typeof GROUPS)[number]
 
 /**
@@ -28,7 +28,8 @@ export interface EngineSign {
 /** Which faults belong to which group. */
 export const groups: Readonly<Record<Group, Entry<readonly Fault[]>>> = {
   coolant: entry(['gasket-to-coolant', 'cracked-head'], COMMON_PRACTICE, 'Gas meets coolant.'),
-  oil: entry(['ring-wear', 'ring-broken-or-stuck', 'piston-damage', 'fuel-wash'], COMMON_PRACTICE, 'Gas meets oil.'),
+  oil: entry(['ring-wear', 'ring-broken-or-stuck', 'piston-damage'], COMMON_PRACTICE, 'Gas meets oil.'),
+  fuel: entry(['fuel-wash'], COMMON_PRACTICE, 'Petrol that is not burnt runs down the bore.'),
   valve: entry(['exhaust-valve-leak', 'intake-valve-leak', 'clearance-tight', 'valve-not-opening', 'piston-damage'], COMMON_PRACTICE, 'One cylinder lets the manifold down at each turn.'),
   sticking: entry(['valve-sticking'], COMMON_PRACTICE, 'A valve that hangs now and then.'),
 }
@@ -52,10 +53,10 @@ export const engineSigns: Readonly<Record<string, Entry<EngineSign>>> = {
   'water-in-oil': entry({ alone: 0.015, groups: { coolant: 0.3 }, causes: {} }, COMMON_PRACTICE, 'Water in the oil.'),
   'oil-in-water': entry({ alone: 0.015, groups: { coolant: 0.25 }, causes: {} }, COMMON_PRACTICE, 'Oil in the water.'),
   'smoke-blue-throttle': entry({ alone: 0.04, otherOil: 0.4, groups: { oil: 0.45 }, causes: { 'worn-evenly': 0.6 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke under throttle: rings.'),
-  'smoke-blue-overrun': entry({ alone: 0.06, otherOil: 0.6, groups: { valve: 0.08 }, causes: { 'worn-evenly': 0.25 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke on the overrun: guides.'),
-  'smoke-black': entry({ alone: 0.1, groups: { oil: 0.08 }, causes: {} }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Black smoke: rich.'),
+  'smoke-blue-overrun': entry({ alone: 0.06, otherOil: 0.6, groups: {}, causes: { 'worn-evenly': 0.25 } }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Blue smoke on the overrun: guides.'),
+  'smoke-black': entry({ alone: 0.1, groups: { fuel: 0.5 }, causes: {} }, 'TM 5-4210-230-14&P-1 chart 21; chances from memory', 'Black smoke: rich.'),
   'breather-smoke': entry({ alone: 0.05, otherOil: 0.35, groups: { oil: 0.55 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Breather smokes: gas past the rings.'),
-  'petrol-in-oil': entry({ alone: 0.04, groups: { oil: 0.15 }, causes: {} }, COMMON_PRACTICE, 'Petrol in the oil.'),
+  'petrol-in-oil': entry({ alone: 0.03, groups: { fuel: 0.6 }, causes: {} }, COMMON_PRACTICE, 'Petrol in the oil: it runs down the bore.'),
   'oil-use-high': entry({ alone: 0.06, otherOil: 0.8, groups: { oil: 0.5 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Uses much oil.'),
 }
 

@@ -8,7 +8,7 @@ import { builtBy, expectedLevel } from '../physics/expected.ts'
 import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.ts'
 import { toPascal } from '../units/pressure.ts'
 import { currentEvidence } from '../waveform/current-evidence.ts'
-import type { CylinderEvidence, EngineEvidence, Evidence } from './evidence.ts'
+import type { CylinderEvidence, EngineEvidence, Evidence, SightEvidence } from './evidence.ts'
 import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { otherGauges } from './other-gauge.ts'
@@ -32,10 +32,11 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const sights = gatherSights(given, admission, knowledge, used)
   const unreleased = unreleasedChances(admission.compression, knowledge)
   const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
+  const { whole, each } = noFuel(gatherEngine(given, admission, used), knowledge)
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
     ...gaugeReadings(i + 1, admission, { unreleased, sag }, used),
     leakage: leakageReadings(i + 1, admission, used),
-    sights: sights[i]!,
+    sights: [...sights[i]!, ...each],
     faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
   }))
   const expected = expectation(admission, session, knowledge)
@@ -43,7 +44,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const restrictor = prescribedRestrictorMm(engine.boreMm)
   const checks = [...otherGauges(given, admission), ...runningShares(given, admission)]
   for (const { reading } of checks) used.add(reading)
-  const engineEvidence = [...gatherEngine(given, admission, used), ...checks, ...crankingSpeeds(admission, session, knowledge, used)]
+  const engineEvidence = [...whole, ...checks, ...crankingSpeeds(admission, session, knowledge, used)]
   const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {
@@ -142,6 +143,20 @@ function crankingSpeeds(admission: Admission, { conditions }: AdmittedSession, {
     used.add(reading)
     return { kind: 'cranking-speed', reading, rpm: rpm / part }
   })
+}
+
+/**
+ * Looked for petrol in the oil or black smoke, and found neither: what each cylinder would have shown by itself, if petrol ran down its bore.
+ * Where one was found it may come from any of them, and all are weighed as signs of the engine.
+ */
+function noFuel(signs: readonly EngineEvidence[], knowledge: Knowledge): { readonly whole: readonly EngineEvidence[]; readonly each: readonly SightEvidence[] } {
+  const ofFuel = (e: EngineEvidence) => e.kind === 'engine-sign' && knowledge.engineSigns[e.code]?.value.groups.fuel !== undefined
+  const found = signs.filter(ofFuel)
+  if (found.some((e) => e.kind === 'engine-sign' && e.present)) return { whole: signs, each: [] }
+  return {
+    whole: signs.filter((e) => !ofFuel(e)),
+    each: found.flatMap((e): SightEvidence[] => (e.kind === 'engine-sign' ? [{ kind: 'sign', reading: e.reading, code: e.code, present: e.present }] : [])),
+  }
 }
 
 function gatherEngine(given: Case, { sessions }: Admission, used: Set<number>): EngineEvidence[] {

@@ -1,6 +1,8 @@
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CylinderEvidence, SightEvidence } from './evidence.ts'
+import { GROUPS } from '../knowledge/signs.ts'
+import { noisyOr } from './flags.ts'
 import { PLACE_INDEX } from './listening.ts'
 import type { StateSpace } from './states.ts'
 import { deadChance, isDead, liftChance, pullOf, runningWhenDead } from './valve-train.ts'
@@ -132,9 +134,17 @@ function clearanceChance(valve: 'intake' | 'exhaust', state: string, own: number
   return state === 'loose' ? (1 - tight) * loose : (1 - tight) * (1 - loose)
 }
 
+/** What a sign of the whole engine says where only this cylinder could be behind it. */
+function engineSignHere(code: string, present: boolean, s: number, states: StateSpace, knowledge: Knowledge): number {
+  const sign = knowledge.engineSigns[code]?.value
+  if (sign === undefined) return 1
+  const here = GROUPS.filter((group) => [states.own[s]!, states.second[s]!].some((own) => own > 0 && knowledge.groups[group].value.includes(FAULTS[own - 1]!)))
+  return yes(present, noisyOr(sign.alone, here.map((group) => sign.groups[group] ?? 0)))
+}
+
 function signChance(code: string, present: boolean, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
   const sign = knowledge.cylinderSigns[code]?.value
-  if (sign === undefined) return 1
+  if (sign === undefined) return engineSignHere(code, present, s, states, knowledge)
   if (sign.ignition !== undefined) return yes(present, ignition ? sign.ignition : sign.sound)
   if (sign.withLoss !== undefined) {
     const { halfAt, most } = sign.withLoss

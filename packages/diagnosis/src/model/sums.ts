@@ -96,16 +96,22 @@ function boxesOf(cells: Int32Array, from: Int32Array, { families, columnFrom, of
 export function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace, take: Take = fresh): Float64Array {
   const all = states.bridgePrior.length
   const out = take(levels * kept.length)
+  for (const at of blocksOf({ blocks }, subset, levels, { grouping, states })) {
+    const block = blocks[at]!, to = (at % all) * kept.length
+    for (let k = 0; k < kept.length; k++) out[to + k]! += block[kept[k]!]!
+  }
+  return out
+}
+
+/** Blocks of a cylinder that a subset of forbidden groups leaves. */
+function blocksOf({ blocks }: Pick<Emission, 'blocks'>, subset: number, levels: number, { grouping, states }: Pick<Workspace, 'grouping' | 'states'>): number[] {
+  const all = states.bridgePrior.length
+  const list: number[] = []
   grouping.signatures.forEach((signature, at) => {
     if ((signature & subset) !== 0) return
-    for (let b = 0; b < levels; b++) {
-      const block = blocks[at * all + b]!
-      if (block === null) continue
-      const to = b * kept.length
-      for (let k = 0; k < kept.length; k++) out[to + k]! += block[kept[k]!]!
-    }
+    for (let b = 0; b < levels; b++) if (blocks[at * all + b] !== null) list.push(at * all + b)
   })
-  return out
+  return list
 }
 
 /** Bridge levels that a subset of forbidden groups leaves: all, or none but the first. */
@@ -117,11 +123,26 @@ function levelsOf(subset: number, { grouping, states }: Workspace): number {
 /** Chains of every gasket, put together over the cells that matter. */
 export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], flags: Flags, space: Workspace): EngineSums {
   const kept = liveCells(emissions, space)
+  // subsets that forbid nothing more of a cylinder share its sums
+  const known = emissions.map(() => new Map<string, Float64Array>())
   const picked = flags.subsets.map((subset) => {
     const levels = levelsOf(subset, space)
-    return emissions.map((emission) => pick(emission, subset, levels, kept.cells, space))
+    return emissions.map((emission, i) => {
+      const key = `${levels} ${blocksOf(emission, subset, levels, space).join()}`
+      let sums = known[i]!.get(key)
+      if (sums === undefined) known[i]!.set(key, (sums = pick(emission, subset, levels, kept.cells, space)))
+      return sums
+    })
   })
-  const chains = picked.map((list) => gaskets.map((gasket) => chainOf(gasket, list, kept, space, fresh)))
+  const summed = gaskets.map((): { readonly list: readonly Float64Array[]; readonly sums: ChainSums }[] => [])
+  const chains = picked.map((list) => gaskets.map((gasket, g) => {
+    const mine = gasket.map((i) => list[i]!)
+    const before = summed[g]!.find((each) => each.list.every((array, j) => array === mine[j]))
+    if (before !== undefined) return before.sums
+    const sums = chainOf(gasket, list, kept, space, fresh)
+    summed[g]!.push({ list: mine, sums })
+    return sums
+  }))
   return putTogether(kept, gaskets, picked, chains, flags, fresh)
 }
 

@@ -43,6 +43,10 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     addSign('smoke-white', observation('smoke-white'), minutes.smoke.value.once)
     addSign('water-in-oil', observation('water-in-oil'), minutes.oilAndWater.value.once / 2)
   }
+  if (given.engine.fuel === 'petrol') {
+    addSign('petrol-in-oil', observation('petrol-in-oil'), minutes.oilAndWater.value.once / 2)
+    addSign('smoke-black', observation('smoke-black'), minutes.smoke.value.once)
+  }
   addSign('breather-smoke', observation('breather-smoke'), minutes.breather.value.once)
   addSign('smoke-blue-throttle', observation('smoke-blue-throttle'), minutes.smoke.value.once)
   addSign('oil-use-high', observation('oil-use-high'), minutes.askOil.value.once)
@@ -94,6 +98,7 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
     const weights = causes.map((cause) => inference.causes[CAUSES.indexOf(cause)]! + 1e-12)
     const sum = weights.reduce((total, w) => total + w, 0)
     return Array.from({ length: PATTERNS }, (_, pattern) => {
+      if ((pattern & ~mask) !== 0) return []
       const lists = causes.map((cause) => chances(pattern, cause))
       return lists[0]!.map((_x, o) => lists.reduce((total, list, c) => total + list[o]! * weights[c]! / sum, 0))
     })

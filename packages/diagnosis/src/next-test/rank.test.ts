@@ -103,7 +103,7 @@ describe('what to do next', () => {
   it('says of running compression on one cylinder what it tells apart in the whole engine, and asks for a snap of the throttle once', () => {
     const low: Case = { ...four, readings: dry(110, 111, 109, 110) }
     expect(evaluate(low).next[0]!.says).toMatch(/^Running compression on cylinder 2\. Open for the whole engine: a closed throttle/)
-    const run = (snap: boolean): Case['readings'][number] => ({ test: 'compression', cylinder: 2, running: true, ...(snap ? { snap } : {}), pressure: psi(snap ? 90 : 62) })
+    const run = (snap: boolean): Case['readings'][number] => ({ test: 'compression', cylinder: 2, running: true, ...(snap ? { snap } : {}), pressure: psi(snap ? 100 : 70) })
     const then = (...readings: Case['readings']) => evaluate({ ...low, readings: [...low.readings, ...readings] }).next.flatMap(({ tests }) => tests).filter(({ running }) => running === true)
     expect(then(run(false))).toEqual([{ test: 'compression', running: true, snap: true, cylinders: [2] }])
     expect(then(run(false), run(true))).toEqual([])

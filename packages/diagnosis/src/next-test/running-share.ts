@@ -10,6 +10,9 @@ const EXCESS_EDGES = [-0.2, -0.1, 0, 0.1, 0.2, 0.3, 0.45]
 /** Part of the readings that say nothing of the cause: spread over all outcomes alike. */
 const ASTRAY = 0.05
 
+/** Columns of less than this part of the heaviest do not count here. */
+const LEAST_COLUMN = 1e-2
+
 /** A test, and the chance of each of its outcomes under each cause, in the order of `CAUSES`. */
 export interface CauseOutcomes {
   readonly test: SuggestedTest
@@ -30,9 +33,10 @@ export function runningShareOutcomes(given: Case, { gauge, space: { knowledge, g
   const out = new Float64Array(EXCESS_EDGES.length + 1)
   const chances = causeColumns(sums, flags).map((columns, e) => {
     const sum = new Array<number>(out.length).fill(0)
+    const least = LEAST_COLUMN * columns.reduce((most, weight) => Math.max(most, weight), 0)
     let total = 0
     columns.forEach((weight, q) => {
-      if (!(weight > 0)) return
+      if (!(weight > least)) return
       const at = { level: grid.level[q]!, expected: evidence.expected, speedKnown: evidence.speedKnown, commonLoss: grid.classes[grid.classOf[q]!]!.commonLoss }
       let { mean, variance } = excessOf(CAUSES[e]!, at, false, knowledge)
       if (snap && variance > 0) {

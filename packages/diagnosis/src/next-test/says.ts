@@ -13,6 +13,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   'weak-by-hand': 'turn the engine by hand and feel each hump', 'bubbles-at-plug-thread': 'soap the plug thread', 'bubbles-at-joint': 'soap the head joint',
   'better-with-other-plug-and-lead': 'swap plug and lead with a good cylinder', 'piston-low-at-top': 'measure piston height at the top',
   'breather-smoke': 'look at the breather', 'oil-use-high': 'ask about oil use', 'smoke-white': 'look for white smoke', 'smoke-blue-throttle': 'look for blue smoke under throttle',
+  'petrol-in-oil': 'smell the dipstick for petrol', 'smoke-black': 'look for black smoke',
   'water-in-oil': 'look at dipstick and filler for water', 'oil-in-water': 'look for oil in the header tank', 'spits-back': 'listen for spitting back',
 }
 
