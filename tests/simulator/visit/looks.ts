@@ -24,13 +24,16 @@ const PLUGS: Readonly<Record<string, Partial<Record<Appearance, number>>>> = {
   'exhaust-valve-leak': { tan: 62, 'dry-black': 15, 'wet-fuel': 10, white: 13 },
   'valve-sticking': { tan: 55, 'dry-black': 20, 'wet-fuel': 20, 'wet-oil': 5 },
 }
+/** Plug of a sound cylinder in an evenly worn engine, which burns oil (from memory). */
+const WORN_PLUG: Partial<Record<Appearance, number>> = { tan: 55, 'dry-black': 10, 'wet-oil': 31, white: 4 }
 const DEAD_SPARK: Partial<Record<Appearance, number>> = { 'wet-fuel': 70, 'dry-black': 20, tan: 10 }
 
 export function lookAtPlug(visit: Visit, number: number): Plug {
   const { random, engine } = visit
   const cylinder = cylinderOf(visit, number)
   const clear = random.chance(engine.world.looksClarity)
-  const weights = !clear ? SOUND_PLUG : cylinder.ignitionFault ? DEAD_SPARK : (PLUGS[mainFault(cylinder) ?? ''] ?? SOUND_PLUG)
+  const usual = engine.cause.cause === 'worn-evenly' ? WORN_PLUG : SOUND_PLUG
+  const weights = !clear ? SOUND_PLUG : cylinder.ignitionFault ? DEAD_SPARK : (PLUGS[mainFault(cylinder) ?? ''] ?? usual)
   return { test: 'plug', cylinder: number, ...sessionField(visit), appearance: random.weighted<Appearance>(weights) }
 }
 

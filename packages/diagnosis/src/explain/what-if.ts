@@ -3,6 +3,7 @@ import { likelihoodOf, summed } from '../model/emission.ts'
 import type { CylinderEvidence } from '../model/evidence.ts'
 import { weighFlags, type Flags } from '../model/flags.ts'
 import { weighLooks } from '../model/looks.ts'
+import { plugsOf } from '../model/oily-plugs.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
 import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
@@ -48,7 +49,7 @@ export function whatIf(inference: Inference): WhatIf {
     const others = [...changed].flatMap(([i, after]) => (sameNotes(evidence.cylinders[i]!, after) ? [] : mistakenFor(space.grid.classes, i)))
     return {
       cylinders: then.cylinders, touched: [...new Set([...changed.keys(), ...others])],
-      tables: (i) => likelihoodOf(i, gauge, then, space, emissions[i]!, { cylinders: evidence.cylinders, likelihood: emissions[i]! }),
+      tables: (i) => likelihoodOf(i, gauge, then, space, emissions[i]!.plain, { cylinders: evidence.cylinders, likelihood: emissions[i]! }),
     }
   }
   const sumsThen = (then: Otherwise, weighed: Flags): EngineSums =>
@@ -102,7 +103,9 @@ export function whatIf(inference: Inference): WhatIf {
 }
 
 /** Own states of a cylinder of which only what was seen changes: each state's probability by the ratio of its chances to look so; null where there is none. */
-function seenOtherwise({ emissions, space, states }: Inference, i: number, changed: CylinderEvidence): Float64Array | null {
+function seenOtherwise({ evidence, emissions, space, states }: Inference, i: number, changed: CylinderEvidence): Float64Array | null {
+  // plugs speak of the class of engine as well
+  if (JSON.stringify(plugsOf(evidence.cylinders[i]!)) !== JSON.stringify(plugsOf(changed))) return null
   const before = emissions[i]!.looks, then = weighLooks(changed, space.states, space.knowledge)
   const out = new Float64Array(OWN_COUNT)
   let sum = 0
@@ -120,7 +123,7 @@ function seenOtherwise({ emissions, space, states }: Inference, i: number, chang
 function sumsOf({ emissions, sums, space }: Inference, i: number, { cylinders, tables }: Otherwise, room: Float64Array[], take: Take) {
   const { dry, wet, leakage, sights } = cylinders[i]!
   if (dry.length + wet.length + leakage.length + sights.length === 0) {
-    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.prior, subset, levels, sums.kept, space, take)
+    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.plain.prior, subset, levels, sums.kept, space, take)
   }
   const emission = summed(tables(i), space, room)
   return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space, take)

@@ -63,6 +63,7 @@ export const engineSigns: Readonly<Record<string, Entry<EngineSign>>> = {
 /** Oil that is burnt for another reason. */
 export const otherOil = {
   chance: entry(0.06, FROM_MEMORY, 'Worn guides or their seals, oil rings stuck, a breather blocked: the engine burns oil, and its compression does not show it.'),
+  plug: entry(0.4, FROM_MEMORY, 'Chance that any plug of such an engine is oily.'),
 } as const
 
 type Pattern = 'steady' | 'low-steady' | 'regular-drop' | 'irregular-drop' | 'slow-fall'

@@ -1,4 +1,3 @@
-import type { EngineClass } from './grid.ts'
 import type { StateGroup } from './groups.ts'
 import type { Tables } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
@@ -6,10 +5,9 @@ import type { KeptCells, Workspace } from './workspace.ts'
 
 /**
  * Sums of a cylinder on which oil and air were not tried: its states differ in the loss of pressure and in the prior of their class
- * alone, so a group is one row of weights by class, and what stands inside a column is all alike. The prior of an own fault in a class is
- * base x (1 - each), and `each` more for the fault that the class tends to.
+ * alone, so a group is one row of weights by class, and what stands inside a column is all alike.
  */
-export type DryTables = Pick<Tables, 'dry' | 'weight' | 'live' | 'base'>
+export type DryTables = Pick<Tables, 'dry' | 'weight' | 'live' | 'prior'>
 
 /** As `sumStates`: blocks [signature * bridge levels + level] over the cells of the grid, null where no state is. */
 export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace): (Float64Array | null)[] {
@@ -17,7 +15,7 @@ export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace)
   const columns: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
   const byClass = new Float64Array(grid.classes.length), byOwn = new Float64Array(OWN_COUNT)
   for (const group of tables.dry === null ? grouping.unread : grouping.read) {
-    if (!weighClasses(group, tables, states.own, grid.classes, byOwn, byClass)) continue
+    if (!weighClasses(group, tables, states.own, byOwn, byClass)) continue
     const into = (columns[group.signature * levels + group.bridgeLevel] ??= new Float64Array(grid.columns))
     const at = group.lossRow * grid.ladderFrom[grid.families.length]!
     for (let q = 0; q < grid.columns; q++) into[q]! += byClass[grid.classOf[q]!]! * (tables.dry === null ? 1 : tables.dry[at + grid.levelOf[q]!]!)
@@ -32,26 +30,26 @@ export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace)
 }
 
 /** Weight x prior of a group's live states for each class; false when none is live. */
-function weighClasses({ states: list }: StateGroup, { weight, live, base }: DryTables, own: Uint8Array, classes: readonly EngineClass[], byOwn: Float64Array, byClass: Float64Array): boolean {
-  let any = false, sum = 0
+function weighClasses({ states: list }: StateGroup, { weight, live, prior }: DryTables, own: Uint8Array, byOwn: Float64Array, byClass: Float64Array): boolean {
+  let any = false
   byOwn.fill(0)
   for (let i = 0; i < list.length; i++) {
     const s = list[i]!
     if (live[s] === 0) continue
     any = true
-    sum += weight[s]! * base[own[s]!]!
     byOwn[own[s]!]! += weight[s]!
   }
-  for (let c = 0; c < byClass.length; c++) {
-    const { tendency, each } = classes[c]!
-    byClass[c] = tendency === 0 ? sum : (1 - each) * sum + each * byOwn[tendency]!
+  byClass.fill(0)
+  for (let o = 0; o < OWN_COUNT; o++) {
+    const w = byOwn[o]!
+    if (w > 0) for (let c = 0; c < byClass.length; c++) byClass[c]! += w * prior[c * OWN_COUNT + o]!
   }
   return any
 }
 
 /** As `weighStates`: adds the weight of each state to `out`, or to `worn` where the class is evenly worn. */
 export function weighDry(tables: DryTables, around: readonly Float64Array[], kept: KeptCells, { grid, grouping, states }: Workspace, out: Float64Array, worn: Float64Array): void {
-  const { dry, weight, live, base } = tables
+  const { dry, weight, live, prior } = tables
   const count = kept.cells.length
   const columns = around.map((cells) => {
     const sums = new Float64Array(cells.length / count * grid.columns)
@@ -64,24 +62,22 @@ export function weighDry(tables: DryTables, around: readonly Float64Array[], kep
     }
     return sums
   })
-  const byClass = new Float64Array(grid.classes.length), tending = new Float64Array(OWN_COUNT)
+  const byClass = new Float64Array(grid.classes.length), all = new Float64Array(OWN_COUNT), even = new Float64Array(OWN_COUNT)
   for (const group of dry === null ? grouping.unread : grouping.read) {
     const from = columns[group.signature]!, at = group.bridgeLevel * grid.columns, row = group.lossRow * grid.ladderFrom[grid.families.length]!
     byClass.fill(0)
     for (let q = 0; q < grid.columns; q++) byClass[grid.classOf[q]!]! += from[at + q]! * (dry === null ? 1 : dry[row + grid.levelOf[q]!]!)
-    let even = 0, all = 0
+    all.fill(0)
+    even.fill(0)
     for (let c = 0; c < byClass.length; c++) {
-      const { commonLoss, tendency, each } = grid.classes[c]!
-      if (commonLoss > 0) even += byClass[c]!
-      else all += byClass[c]! * (1 - each)
-      if (tendency !== 0) tending[tendency] = byClass[c]! * each
+      const into = grid.classes[c]!.commonLoss > 0 ? even : all
+      if (byClass[c]! > 0) for (let o = 0; o < OWN_COUNT; o++) into[o]! += byClass[c]! * prior[c * OWN_COUNT + o]!
     }
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
       if (live[s] === 0) continue
-      const own = states.own[s]!
-      out[s]! += weight[s]! * (base[own]! * all + tending[own]!)
-      worn[s]! += weight[s]! * base[own]! * even
+      out[s]! += weight[s]! * all[states.own[s]!]!
+      worn[s]! += weight[s]! * even[states.own[s]!]!
     }
   }
 }

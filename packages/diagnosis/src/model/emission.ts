@@ -6,6 +6,7 @@ import type { GaugeEvidence, Grid } from './grid.ts'
 import { kindsOf } from './kinds.ts'
 import { leakSums } from './leakage.ts'
 import { weighLooks } from './looks.ts'
+import { withPlugs } from './oily-plugs.ts'
 import { faultChance } from './past.ts'
 import { mistakenFor, notedUnder } from './swapped.ts'
 import { sumStates } from './state-sums.ts'
@@ -32,7 +33,7 @@ export function ownPriors({ faultFactors }: CylinderEvidence, count: number, gri
       if (p > likeliest[f]!) likeliest[f] = p
     }
   })
-  return { base, prior, likeliest, kinds: kindsOf(prior, grid) }
+  return { prior, likeliest, kinds: kindsOf(prior, grid) }
 }
 
 /** The priors of every cylinder; those that differ in nothing share them. */
@@ -69,7 +70,7 @@ export interface Before {
 }
 
 /** Weighs the readings of one cylinder for every state. */
-export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evidence: Evidence, space: Workspace, priors: Priors, before?: Before): Likelihood {
+export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evidence: Evidence, space: Workspace, plain: Priors, before?: Before): Likelihood {
   const { states, grid, knowledge } = space
   const cylinder = evidence.cylinders[index]!, was = before?.cylinders[index]
   const sameOthers = mistakenFor(grid.classes, index).every((i) => before?.cylinders[i] === evidence.cylinders[i])
@@ -78,7 +79,7 @@ export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evi
   const dry = before !== undefined && sameDry ? before.likelihood.dry : dryTable(index, gauge, grid, states)
   const wet = before !== undefined && sameDry && was?.wet === cylinder.wet ? before.likelihood.wet : wetTable(index, gauge, grid, states, knowledge)
   const looks = weighLooks(cylinder, states, knowledge)
-  const { base, prior, likeliest, kinds } = priors
+  const { prior, likeliest, kinds } = withPlugs(plain, cylinder, grid, knowledge)
   const weight = new Float64Array(states.count)
   for (let s = 0; s < states.count; s++) weight[s] = states.weight[s]! * (looks === null ? 1 : looks.both[s]!)
   // a leaking adaptor is told from the mixture of the dry readings unless oil came after it; a repeat that agrees rules it out
@@ -94,7 +95,7 @@ export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evi
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
   const live = new Uint8Array(states.count)
   for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  return { dry, wet, leak, leakAt, leakRow, looks, weight, base, prior, likeliest, kinds, live }
+  return { plain, dry, wet, leak, leakAt, leakRow, looks, weight, prior, likeliest, kinds, live }
 }
 
 /** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */

@@ -6,6 +6,7 @@ import type { Evidence, OilRise } from './evidence.ts'
 import { healthyLeaks } from './healthy-leak.ts'
 import { lowBanks, type LowBank } from './one-bank.ts'
 import { levelsLeft } from './rough-levels.ts'
+import { oilyTogether, plugsSpeak } from './oily-plugs.ts'
 import { likelySwaps, type Swap } from './swapped.ts'
 import type { StateSpace } from './states.ts'
 
@@ -22,6 +23,8 @@ export interface EngineClass {
   readonly share: number
   /** Scatter of the healthy leak among sisters, as a standard deviation of the logarithm. */
   readonly leakSisters: number
+  /** Chance that any plug is oily because the whole engine burns oil. */
+  readonly oilyPlug: number
   /** Part of the leak past the rings that remains when oil is in, and its spread. */
   readonly leakWhenWet: WhenWet
   readonly sisterVariance: number
@@ -112,10 +115,10 @@ export function layGrid(evidence: Evidence, gauge: readonly GaugeEvidence[], sta
 /** Worn engines of absurdly small displacement: nothing is left to lose. */
 const MOST_COMMON_LOSS = 2
 
-/** Classes by what their readings look like: all but the tendency and the part of the engines. */
+/** Classes by what their readings look like: all but the tendency, oily plugs and the part of the engines. */
 function familiesOf(classes: readonly EngineClass[], leak: { readonly from: Int32Array; readonly to: Int32Array }): number[][] {
   const families = new Map<string, number[]>()
-  classes.forEach(({ tendency: _tendency, each: _each, share: _share, ...reads }, c) => {
+  classes.forEach(({ tendency: _tendency, each: _each, share: _share, oilyPlug: _oily, ...reads }, c) => {
     const key = JSON.stringify([reads, leak.from[c], leak.to[c]])
     families.set(key, [...(families.get(key) ?? []), c])
   })
@@ -166,7 +169,7 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
   const varianceOf = (loss: number, sisters: number): number => sister ** 2 + Math.min(0.15, sisters * loss) ** 2
   const plain = {
     commonLoss: 0, sisterVariance: varianceOf(healthyLoss, knowledge.leakageTest.sisters.value), sealed: healthySeal, sealedVariance: 0, tendency: 0, each: 0,
-    leakSisters: knowledge.leakageTest.sisters.value, leakWhenWet: whenWet(knowledge.oil.healthySeal.value, evidence), lowBank: null, swap: null,
+    leakSisters: knowledge.leakageTest.sisters.value, leakWhenWet: whenWet(knowledge.oil.healthySeal.value, evidence), oilyPlug: 0, lowBank: null, swap: null,
   }
   // a tendency needs at least two cylinders, and is as much likelier as the fault itself is made by the engine's past
   const prone = evidence.cylinders.length < 2 ? [] : FAULTS.flatMap((fault, f) => {
@@ -179,13 +182,15 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
   const banks = lowBanks(evidence.banks, gauge.map((g) => g.dry), knowledge)
   const swaps = likelySwaps(evidence, gauge, knowledge)
   const rightlyNoted = 1 - swaps.reduce((sum, swap) => sum + swap.share, 0)
+  const { otherOil } = knowledge, oily = oilyTogether(evidence.cylinders) ? otherOil.chance.value : 0
   return [
-    { ...plain, share: rightlyNoted / (1 + share) },
+    { ...plain, share: (1 - oily) * rightlyNoted / (1 + share) },
+    ...(oily > 0 ? [{ ...plain, share: oily * rightlyNoted / (1 + share), oilyPlug: otherOil.plug.value }] : []),
     ...prone.map((p) => ({ ...p, share: rightlyNoted * p.share / (1 + share) })),
     ...swaps.map((swap) => ({ ...plain, share: swap.share, swap })),
     ...banks.map((lowBank) => ({ ...plain, share: lowBank.share, lowBank })),
     ...worn.leaks.value.map((leak) => Math.min(MOST_COMMON_LOSS, leak * states.girth / states.areaPerLoss)).map((loss, k) => ({
-      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value, leakWhenWet: whenWet(worn.sealedByOil.value, evidence),
+      ...plain, commonLoss: loss, share: worn.weights.value[k]!, sisterVariance: varianceOf(healthyLoss + loss, worn.leakSisters.value), leakSisters: worn.leakSisters.value, leakWhenWet: whenWet(worn.sealedByOil.value, evidence), oilyPlug: worn.plugOil.value,
       sealed: healthySeal + evidence.oilWay.rings * worn.sealedByOil.value.mean * loss, sealedVariance: (worn.sealedByOil.value.spread * loss) ** 2,
     })),
   ]
@@ -257,7 +262,8 @@ function layColumns(
     if (densities === undefined) expected.set(key, (densities = levelDensities(kind, causes, evidence, knowledge, lattice)))
     // wrong notes are rare, and what they explain only air shows: laid as widely as right ones
     const share = kind.swap === null ? kind.share : 1
-    return densities.map((d) => leakage[c]! + Math.log(share * d + 1e-300))
+    const plugs = plugsSpeak(evidence.cylinders, kind.oilyPlug, knowledge)
+    return densities.map((d) => leakage[c]! + plugs + Math.log(share * d + 1e-300))
   })
   const kept = levelsLeft(evidence, gauge, read, lattice, classes, beforehand, states, knowledge)
   const classOf: number[] = [], level: number[] = []

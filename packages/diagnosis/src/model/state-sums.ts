@@ -5,7 +5,7 @@ import { OWN_COUNT } from './states.ts'
 import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
-export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakAt' | 'leakRow' | 'weight' | 'base' | 'live' | 'kinds'>
+export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakAt' | 'leakRow' | 'weight' | 'prior' | 'live' | 'kinds'>
 
 /** Room for the sums over one group, for each kind: by healthy leak; by rise and healthy leak; and over the groups by level as well. */
 interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly byLevel: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array; readonly inBlock: Uint8Array }

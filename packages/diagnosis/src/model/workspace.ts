@@ -21,8 +21,6 @@ export interface Workspace {
 
 /** Priors of a cylinder's own states. */
 export interface Priors {
-  /** Without any tendency. */
-  readonly base: Float64Array
   /** In each class of engine: [class * OWN_COUNT + own] */
   readonly prior: Float64Array
   /** In the class where each is likeliest. */
@@ -32,6 +30,8 @@ export interface Priors {
 
 /** The likelihood of a cylinder's readings, factored over the grid for each state, and summed over its own states. */
 export interface Emission extends Priors {
+  /** The priors without what the plugs say of the class of engine. */
+  readonly plain: Priors
   /** [loss row * levels + level] */
   readonly dry: Float64Array | null
   /** [(family * seal rows + row) * rises + v] */

@@ -18,11 +18,19 @@ export function signOutcomes(inference: Inference, code: string): Outcomes {
 
 /** The plug's appearance; ignition and mixture colour plugs too. */
 export function plugOutcomes(inference: Inference): Outcomes {
-  const { appearance, ignition } = inference.space.knowledge.plugs
-  const prior = inference.space.knowledge.ignition.prior.value
+  const { plugs: { appearance, ignition }, ignition: { prior }, wornEvenly: { plugOil } } = inference.space.knowledge
   const looks = Object.keys(appearance.value.sound)
-  return byFault(inference, [appearance.value.sound, ...FAULTS.map((f) => appearance.value.faults[f] ?? appearance.value.sound)].map((chances) =>
-    looks.map((look) => (1 - prior) * chances[look]! + prior * ignition.value[look]!)))
+  const usual = byFault(inference, [appearance.value.sound, ...FAULTS.map((f) => appearance.value.faults[f] ?? appearance.value.sound)].map((chances) =>
+    looks.map((look) => (1 - prior.value) * chances[look]! + prior.value * ignition.value[look]!)))
+  const oily = looks.indexOf('wet-oil')
+  return {
+    count: looks.length,
+    table: (s, worn, out) => {
+      usual.table(s, worn, out)
+      if (worn === 0) return
+      for (let o = 0; o < looks.length; o++) out[o] = (1 - plugOil.value) * out[o]! + (o === oily ? plugOil.value : 0)
+    },
+  }
 }
 
 /** What leads the picture of the borescope: the first of the sights, or nothing. */
