@@ -60,8 +60,64 @@ describe('readings that mislead', () => {
     const e = evaluate({ ...given, conditions: { ...given.conditions, crankingRpm: 200, strokes: 8 } })
     expect(cause(e, 'worn-evenly')).toBeGreaterThan(0.2)
     expect(cause(e, 'worn-evenly')).toBeLessThan(0.6)
-    // oil in one cylinder tells
-    expect(e.next[0]!.tests[0]).toMatchObject({ test: 'compression', wet: true })
+    // plugs, or oil in one cylinder, tell
+    expect(['plug', 'compression']).toContain(e.next[0]!.tests[0]!.test)
+    expect(e.next.flatMap(({ tests }) => tests)).toContainEqual(expect.objectContaining({ test: 'compression', wet: true }))
+  })
+
+  it('what a shut throttle takes from cranking is there when the engine runs, what late valves take is not', () => {
+    const run = (value: number, snap = false): Case['readings'][number] => ({ test: 'compression', cylinder: 2, running: true, ...(snap ? { snap } : {}), pressure: psi(value) })
+    const given = (...more: Case['readings']): Evaluation => { const all = four([110, 111, 109, 110], more); return judge({ ...all, conditions: { ...all.conditions, crankingRpm: 200, strokes: 8 } }) }
+    const before = given(), high = given(run(85)), usual = given(run(55))
+    expect(cause(high, 'throttle-closed')).toBeGreaterThan(0.85)
+    expect(cause(usual, 'throttle-closed')).toBeLessThan(0.3 * cause(before, 'throttle-closed'))
+    expect(cause(usual, 'valve-timing')).toBeGreaterThan(cause(before, 'valve-timing'))
+    // a snap fills it to about four fifths of what it should have cranked
+    expect(cause(given(run(75), run(120, true)), 'throttle-closed')).toBeGreaterThan(cause(given(run(75)), 'throttle-closed') + 0.05)
+    for (const cylinder of [1, 2, 3, 4]) expect(sound(high, cylinder)).toBeGreaterThan(0.9)
+  })
+
+  it('the speed in a current trace says whether the starter is to blame', () => {
+    const trace = (rpm: number): Case['readings'][number] => {
+      const seconds = Array.from({ length: 2000 }, (_, k) => k / 400)
+      return { test: 'cranking-current', samples: { seconds, amps: seconds.map((t) => 120 + 30 * (1 + Math.cos((2 * Math.PI * t * rpm) / 30))) } }
+    }
+    const slow = (more: Case['readings']): number => cause(judge(four([118, 119, 117, 118], more)), 'slow-cranking')
+    expect(slow([trace(75)])).toBeGreaterThan(2 * slow([]))
+    expect(slow([trace(185)])).toBeLessThan(0.4 * slow([]))
+  })
+
+  it('petrol in the oil and black smoke tell a washed bore from worn rings, and so does their absence', () => {
+    const sign = (code: 'petrol-in-oil' | 'smoke-black', present: boolean): Case['readings'][number] => ({ test: 'observation', code, present })
+    const washed = (...more: Case['readings']): number => judge(four([110, 165, 166, 164], [leak(1, 60, { crankcase: 3, exhaust: 0, intake: 0 }), { test: 'leakage', cylinder: 1, percent: 18, heard: { crankcase: 2 }, wet: true }, ...more])).cylinders[0]!.faults.find(({ fault }) => fault === 'fuel-wash')!.probability
+    const unknown = washed()
+    expect(washed(sign('petrol-in-oil', true))).toBeGreaterThan(unknown + 0.25)
+    expect(washed(sign('petrol-in-oil', true), sign('smoke-black', true))).toBeGreaterThan(0.85)
+    expect(washed(sign('petrol-in-oil', false), sign('smoke-black', false))).toBeLessThan(0.4 * unknown)
+    // breather and oil use are the rings' own
+    expect(washed(sign('petrol-in-oil', true))).toBeGreaterThan(washed({ test: 'observation', code: 'breather-smoke', present: true }))
+  })
+
+  it('oily plugs all along speak of the engine, not of rings in each cylinder', () => {
+    const oily: Case['readings'] = [1, 2, 3, 4].map((cylinder) => ({ test: 'plug', cylinder, appearance: 'wet-oil', afterRunAtSpeed: true }))
+    const worn = judge(four([120, 118, 122, 119], [...oily, ...[29, 30, 31, 32].map((percent, i) => leak(i + 1, percent, { crankcase: 2, exhaust: 0, intake: 0 }))]))
+    expect(cause(worn, 'worn-evenly')).toBeGreaterThan(0.7)
+    // good compression: guides, a breather; no ring is condemned for it
+    const good = judge(four([150, 148, 152, 149], oily))
+    for (const e of [worn, good]) for (const cylinder of [1, 2, 3, 4]) expect(sound(e, cylinder)).toBeGreaterThan(0.85)
+    // one alone is its own cylinder's
+    const one = judge(four([150, 148, 120, 149], [{ test: 'plug', cylinder: 3, appearance: 'wet-oil', afterRunAtSpeed: true }]))
+    expect(one.cylinders[2]!.faults.find(({ fault }) => fault === 'ring-wear')!.probability).toBeGreaterThan(0.4)
+  })
+
+  it('a leak at the filler that oil hardly stops is no seepage of a sound cylinder, nor of a worn engine', () => {
+    const heard = { crankcase: 2, intake: 1, exhaust: 0, neighbour: 0 }
+    const wet = (percent: number): Evaluation => judge(four([148, 146, 118, 138], [
+      { test: 'compression', cylinder: 3, pressure: psi(114) }, { ...leak(3, 26, heard), neighbour: 4 } as Case['readings'][number],
+      { ...leak(3, 28, { intake: 0, crankcase: 1, coolant: 0 }), rockersSlack: [3] } as Case['readings'][number], { ...leak(3, percent, { ...heard, coolant: 0, outside: 0 }), wet: true } as Case['readings'][number],
+    ]))
+    expect(sound(wet(22), 3)).toBeLessThan(0.42)
+    expect(cause(wet(22), 'worn-evenly')).toBeLessThan(cause(wet(10), 'worn-evenly'))
   })
 
   it('a cylinder that pulls nothing, holds and is not helped by another plug and lead is looked at before its sisters', () => {
