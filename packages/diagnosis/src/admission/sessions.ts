@@ -41,6 +41,7 @@ function admitGauge(id: string | null, { gauge }: CaseSession, value: Case): Adm
       boundPa: (gauge.accuracyClass / 100) * spanPa,
       statedResolutionPa: gauge.resolution ? toPascal(gauge.resolution) : null,
       volumeBeforeValveMl: gauge.volumeBeforeValveMl ?? null,
+      held: gauge.connection === 'held',
     }
   }
   let highest = 0
@@ -48,5 +49,5 @@ function admitGauge(id: string | null, { gauge }: CaseSession, value: Case): Adm
     if (reading.test === 'compression' && (reading.session ?? null) === id) highest = Math.max(highest, toPascal(reading.pressure))
   }
   const boundPa = (UNSTATED.accuracyClass / 100) * UNSTATED.spanOverHighest * highest
-  return { stated: false, spanPa: null, boundPa, statedResolutionPa: null, volumeBeforeValveMl: null }
+  return { stated: false, spanPa: null, boundPa, statedResolutionPa: null, volumeBeforeValveMl: null, held: false }
 }

@@ -8,6 +8,8 @@ export interface AdmittedGauge {
   readonly boundPa: number
   readonly statedResolutionPa: number | null
   readonly volumeBeforeValveMl: number | null
+  /** held into the plug hole by hand, not screwed in */
+  readonly held: boolean
   /** false where the case describes no gauge and `boundPa` is an assumption */
   readonly stated: boolean
 }

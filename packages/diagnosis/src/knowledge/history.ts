@@ -20,6 +20,9 @@ export const past: Readonly<Record<string, Entry<PastFactors>>> = {
   headTorqued: entry({ faults: { 'gasket-to-outside': 0.6, 'gasket-to-coolant': 0.85 }, causes: {} }, COMMON_PRACTICE, 'Head was torqued before the test.'),
   throttleNoted: entry({ faults: {}, causes: { 'throttle-closed': 30 } }, COMMON_PRACTICE, 'The conditions say that the throttle was shut.'),
   otherCam: entry({ faults: {}, causes: { 'valve-timing': 1.5 } }, FROM_MEMORY, 'Another camshaft than the standard one.'),
+  carburettor: entry({ faults: { 'fuel-wash': 1.3 }, causes: {} }, FROM_MEMORY, 'Carburettor: a choke or float that sticks washes bores.'),
+  injected: entry({ faults: { 'fuel-wash': 0.7 }, causes: {} }, FROM_MEMORY, 'Petrol injection: an injector that leaks does, more seldom.'),
+  direct: entry({ faults: { 'carbon-build-up': 1.5 }, causes: {} }, FROM_MEMORY, 'Petrol injected into the cylinder: nothing washes the intake valves.'),
   heldGauge: entry({ faults: {}, causes: { 'gauge-error': 1.5 } }, FROM_MEMORY, 'Gauge held by hand, not screwed in.'),
   diesel: entry({ faults: { 'fuel-wash': 0.5, 'clearance-tight': 0.7, 'carbon-build-up': 0.5 }, causes: { 'throttle-closed': 0.1 } }, FROM_MEMORY, 'Diesel engine.'),
 }

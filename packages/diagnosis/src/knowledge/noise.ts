@@ -7,7 +7,7 @@ export const noise = {
   repeatability: entry(0.01, FROM_MEMORY, 'The same cylinder read twice differs by about 1 percent.'),
   lossDispersion: entry(0.32, ROUGH_CALCULATION, 'The same hole costs more or less pressure when cranking than physics says: speed, oil film, heat.'),
   lossDispersionUnknownSize: entry(0.5, FROM_MEMORY, 'The same when displacement is unknown.'),
-  seatedBadly: entry({ chance: 0.015, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth.'),
+  seatedBadly: entry({ chance: 0.015, heldByHand: 0.06, shift: 0.2, spread: 0.15 }, 'from memory: errors of a badly seated adaptor go downward only', 'Adaptor not seated: the reading is low by about a fifth. Chance where it is screwed in, and where it is held into the hole by hand.'),
   wrongAgain: entry(0.05, FROM_MEMORY, 'Of dry readings that are wrong, the part whose reading with oil is wrong by as much: an adaptor that leaks each time.'),
   drySeat: entry([[0.12, 0.004], [0.25, 0.005], [0.45, 0.002]] as ReadonlyArray<readonly [number, number]>, 'from memory: errors of a badly seated adaptor go downward only', 'The adaptor leaked at the dry reading and not at the wet one: loss (logarithm) and chance. The same mistake makes the dry reading low and the rise high.'),
   swapped: entry({ dry: 0.006, wet: 0.004, leakage: 0.004 }, 'from memory: noted from top to bottom and tested in another order', 'Two cylinders next to each other noted the wrong way round, in the dry round, in the one with oil or at the leakage test: chance of each for an engine.'),

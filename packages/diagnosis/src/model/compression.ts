@@ -26,12 +26,12 @@ export function gaugeEvidence(cylinder: CylinderEvidence, evidence: Evidence, kn
 function inLogs(knowledge: Knowledge) {
   const floor = knowledge.noise.additivePa.value
   const { below, spread } = knowledge.noise.belowFirstMark.value
-  return ({ pressurePa, sdPa, dropped, unreleased = 0, sag }: CompressionEvidence) => {
+  return ({ pressurePa, sdPa, dropped, held = false, unreleased = 0, sag }: CompressionEvidence) => {
     // below the first mark a gauge says no more than "nearly nothing"
-    if (pressurePa < floor) return { logPa: Math.log(floor) - below, variance: spread ** 2, dropped: false, unreleased: 0 }
+    if (pressurePa < floor) return { logPa: Math.log(floor) - below, variance: spread ** 2, dropped: false, held, unreleased: 0 }
     const pa = pressurePa
     const relative = Math.hypot(knowledge.noise.repeatability.value, Math.hypot(sdPa, floor / 4) / pa)
-    return { logPa: Math.log(pa) + (sag?.shift ?? 0), variance: relative ** 2 + (sag?.variance ?? 0), dropped: dropped === true, unreleased }
+    return { logPa: Math.log(pa) + (sag?.shift ?? 0), variance: relative ** 2 + (sag?.variance ?? 0), dropped: dropped === true, held, unreleased }
   }
 }
 

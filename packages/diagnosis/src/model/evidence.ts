@@ -9,6 +9,8 @@ export interface CompressionEvidence {
   readonly pressurePa: number
   /** Standard deviation of one reading in pascal: repeatability and resolution, without the class of the gauge. */
   readonly sdPa: number
+  /** Read with a gauge held into the plug hole by hand. */
+  readonly held?: boolean
   /** It did not hold for ten seconds: the pressure was at least this. */
   readonly dropped?: boolean
   /** Chance that the gauge still showed the cylinder before, being released by nobody: the pressure was at most this. */

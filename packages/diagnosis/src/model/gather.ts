@@ -54,7 +54,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
       banks: layout.banks.map((bank) => bank.map((n) => n - 1)),
       openValves: layout.firingOrder !== null && (engine.cycle ?? 4) === 4 ? openValves(layout.firingOrder) : null,
       engine: engineEvidence,
-      causeFactors: causeFactors(engine, session.conditions, knowledge) as Partial<Record<Cause, number>>,
+      causeFactors: causeFactors(engine, session, knowledge) as Partial<Record<Cause, number>>,
       expected,
       speedKnown: rpm !== undefined,
       speedRatio: (rpm ?? knowledge.levels.normalCrankingRpm.value) / knowledge.levels.normalCrankingRpm.value,
@@ -87,7 +87,7 @@ function gaugeReadings(cylinder: number, admission: Admission, order: { readonly
   const marks = marksPa(admission.compression)
   const plain = (c: (typeof mine)[number]) => ({
     reading: c.reading, pressurePa: c.pa, sdPa: Math.hypot(c.sdPa, Math.max(c.resolutionPa, marks) / Math.sqrt(12)),
-    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}), ...(order.unreleased.has(c.reading) ? { unreleased: order.unreleased.get(c.reading)! } : {}),
+    ...(c.oilMl === null ? {} : { oilMl: c.oilMl }), ...(c.heldTenSeconds === false ? { dropped: true } : {}), ...(admission.sessions[c.session]!.gauge.held ? { held: true } : {}), ...(order.unreleased.has(c.reading) ? { unreleased: order.unreleased.get(c.reading)! } : {}),
     ...(order.sag.has(c.reading) ? { sag: order.sag.get(c.reading)! } : {}),
   })
   return { dry: dry.map(plain), wet: wet.map(plain) }
@@ -126,7 +126,7 @@ function expectation(admission: Admission, session: AdmittedSession, knowledge: 
   if (level !== null) return { logPa: Math.log(level.medianPa) + skimmed, spread: Math.hypot(level.logSd, levels.knownSpread.value, skimmed) }
   const base = engine.fuel === 'diesel' ? levels.dieselPa.value : engine.valveGear === 'side' ? levels.petrolSideValvePa.value : levels.petrolPa.value
   const air = Math.log(session.airPa / 101325)
-  const rpm = session.conditions.crankingRpm ?? levels.normalCrankingRpm.value
+  const rpm = session.conditions.crankingRpm ?? levels.normalCrankingRpm.value * (session.conditions.plugsOut === 'one' ? knowledge.crankingSpeed.plugsIn.value : 1)
   const ratio = engine.fuel === 'diesel' ? levels.dieselRatio.value : engine.valveGear === 'side' ? knowledge.oil.usualRatio.value.side : knowledge.oil.usualRatio.value.overhead
   const built = measured ?? builtBy(session.conditions.strokes, (admission.layout.displacementCm3 ?? knowledge.noise.unknownDisplacementCm3.value) / (ratio - 1))
   return {

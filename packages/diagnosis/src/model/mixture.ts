@@ -21,15 +21,17 @@ function perhapsUnreleased(one: Mixture, chance: number, logPa: number, variance
   return out
 }
 
+interface OneReading { readonly logPa: number; readonly variance: number; readonly dropped: boolean; readonly held?: boolean }
+
 /** One reading of the gauge: good, badly seated (low), or saying little; one that did not hold is low more often than not. `wrong`: part of the usual chances of that. */
-function oneReading(logPa: number, variance: number, dropped: boolean, wrong: number, knowledge: Knowledge): Mixture {
+function oneReading({ logPa, variance, dropped, held }: OneReading, wrong: number, knowledge: Knowledge): Mixture {
   if (dropped) {
     const { tight, shift, spread } = knowledge.noise.dropped.value
     return Float64Array.of(tight, logPa, variance, 1 - tight, logPa + shift, variance + spread ** 2)
   }
   const low = knowledge.noise.seatedBadly.value
   const odd = knowledge.noise.anythingElse.value
-  const lowChance = wrong * low.chance, oddChance = wrong * odd.chance
+  const lowChance = wrong * (held === true ? low.heldByHand : low.chance), oddChance = wrong * odd.chance
   return Float64Array.of(
     1 - lowChance - oddChance, logPa, variance,
     lowChance, logPa + low.shift, variance + low.spread ** 2,
@@ -45,12 +47,13 @@ function oneReading(logPa: number, variance: number, dropped: boolean, wrong: nu
  * @param wrong part of the usual chances that a single reading is wrong: less than one where another, with oil, rose from it as it should
  */
 export function combineReadings(
-  readings: readonly { readonly logPa: number; readonly variance: number; readonly dropped: boolean; readonly unreleased: number }[], wrong: number, knowledge: Knowledge,
+  readings: readonly (OneReading & { readonly unreleased: number })[], wrong: number, knowledge: Knowledge,
 ): Mixture | null {
   const sorted = [...readings].sort((a, b) => a.logPa - b.logPa || a.variance - b.variance || a.unreleased - b.unreleased)
   let all: Mixture | null = null
-  for (const { logPa, variance, dropped, unreleased } of sorted) {
-    const plain = oneReading(logPa, variance, dropped, readings.length === 1 ? wrong : 1, knowledge)
+  for (const reading of sorted) {
+    const { logPa, variance, unreleased } = reading
+    const plain = oneReading(reading, readings.length === 1 ? wrong : 1, knowledge)
     const one = unreleased > 0 ? perhapsUnreleased(plain, unreleased, logPa, variance, knowledge) : plain
     all = all === null ? one : keepHeaviest(product(all, one))
   }

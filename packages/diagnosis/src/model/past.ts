@@ -1,4 +1,5 @@
 import type { Conditions, EngineDescription } from '@evenbore/contract'
+import type { AdmittedSession } from '../admission/types.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { PastFactors } from '../knowledge/history.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
@@ -28,9 +29,10 @@ export function faultChance(cylinders: number, knowledge: Knowledge): number {
 }
 
 /** Factors on the priors of engine-wide causes. */
-export function causeFactors(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
+export function causeFactors(engine: EngineDescription, { conditions, gauge }: Pick<AdmittedSession, 'conditions' | 'gauge'>, knowledge: Knowledge): Record<string, number> {
   const factors: Record<string, number> = {}
   for (const past of applying(engine, conditions, knowledge)) multiply(factors, past.causes)
+  if (gauge.held) multiply(factors, knowledge.past.heldGauge!.value.causes)
   const slow = slowCranking(conditions, knowledge)
   if (slow !== null) factors['slow-cranking'] = slow
   return factors
@@ -61,6 +63,9 @@ function applying(engine: EngineDescription, conditions: Conditions, knowledge: 
     conditions.throttle === 'closed' && 'throttleNoted',
     engine.camshaft === 'other' && 'otherCam',
     engine.fuel === 'diesel' && 'diesel',
+    engine.fuel === 'petrol' && engine.injection === 'none' && 'carburettor',
+    engine.fuel === 'petrol' && (engine.injection === 'port' || engine.injection === 'direct') && 'injected',
+    engine.fuel === 'petrol' && engine.injection === 'direct' && 'direct',
   ]
   return names.filter((n): n is string => typeof n === 'string').map((n) => knowledge.past[n]!.value)
 }

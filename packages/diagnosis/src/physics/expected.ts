@@ -26,6 +26,8 @@ const ASSUMED = {
   fillingClosed: { mean: 0.7, sd: 0.15 },
   /** starter speed and what each percent of it does: 160 rpm reads 6 to 8 percent below 200, 250 as much above (rough calculation, from memory) */
   rpm: { mean: 200, sd: 30 },
+  /** part of that with the other plugs left in; from memory */
+  plugsIn: 0.87,
   speedPower: 0.3,
   /** a measured speed is not worse than not knowing it, relative */
   mostSpeedSpread: 0.15,
@@ -92,7 +94,8 @@ export function expectedLevel(engine: EngineDescription, conditions: Conditions,
   const rodKnown = engine.rodLengthMm !== undefined && engine.strokeMm !== undefined
   const rod: Spread = rodKnown ? { mean: (2 * engine.rodLengthMm!) / engine.strokeMm!, sd: 0 } : ASSUMED.rodRatio
   const filling: Spread = conditions.throttle === 'closed' && !diesel ? ASSUMED.fillingClosed : ASSUMED.filling
-  const rpm: Spread = conditions.crankingRpm === undefined ? ASSUMED.rpm : { mean: conditions.crankingRpm, sd: 5 }
+  const unknownRpm: Spread = conditions.plugsOut === 'one' ? { mean: ASSUMED.plugsIn * ASSUMED.rpm.mean, sd: ASSUMED.rpm.sd } : ASSUMED.rpm
+  const rpm: Spread = conditions.crankingRpm === undefined ? unknownRpm : { mean: conditions.crankingRpm, sd: 5 }
   const temper: Spread = conditions.engine === 'cold' ? ASSUMED.cold : conditions.engine === 'warm' ? ASSUMED.warm : { mean: 1, sd: 0 }
 
   const swept: Spread = engine.boreMm && engine.strokeMm ? { mean: displacementCm3(engine.boreMm, engine.strokeMm), sd: 0 } : { mean: ASSUMED.sweptCm3.mean, sd: ASSUMED.sweptCm3.relative * ASSUMED.sweptCm3.mean }
