@@ -119,6 +119,20 @@ describe('readings that mislead', () => {
     expect(sound(wet(22), 3)).toBeLessThan(0.42)
   })
 
+  it('a leak that is gone when it is tested again was a valve that hung, not half a leak', () => {
+    const loud = { exhaust: 3, intake: 0, crankcase: 1, coolant: 0, outside: 0 }, quiet = { ...loud, exhaust: 0 }
+    const tested = (...leaks: Case['readings']): Evaluation => judge(four([150, 152, 105, 151], leaks))
+    const of = (e: Evaluation, fault: string): number => e.cylinders[2]!.faults.find((entry) => entry.fault === fault)!.probability
+    const gone = tested(leak(3, 60, loud), leak(3, 8, quiet))
+    expect(of(gone, 'valve-sticking')).toBeGreaterThan(0.8)
+    expect(gone.objections.find(({ code, readings }) => code === 'repeat-disagrees' && readings.join() === '4,5')?.do).toContain('run the engine and test again')
+    // in whichever order, and a third test that finds it again says that it comes and goes
+    expect(of(tested(leak(3, 8, quiet), leak(3, 60, loud)), 'valve-sticking')).toBeGreaterThan(0.8)
+    expect(of(tested(leak(3, 60, loud), leak(3, 8, quiet), leak(3, 58, loud)), 'valve-sticking')).toBeGreaterThan(0.8)
+    // what is there again is no sticking valve
+    expect(of(tested(leak(3, 60, loud), leak(3, 62, loud)), 'valve-sticking')).toBeLessThan(0.1)
+  })
+
   it('a gauge held by hand is badly seated more often: one low cylinder is read again before it is condemned', () => {
     const by = (connection: 'screwed' | 'held', more: Case['readings'] = []): Evaluation => evaluate({ ...four([150, 152, 122, 151], more), gauge: { span: psi(300), accuracyClass: 1.6, connection } })
     expect(sound(by('held'), 3)).toBeGreaterThan(2 * sound(by('screwed'), 3))

@@ -1,4 +1,5 @@
 import type { Case } from '@evenbore/contract'
+import { leakageTest } from '../knowledge/noise.ts'
 import { pressureLeft } from '../physics/cranking.ts'
 import { toPascal } from '../units/pressure.ts'
 import { median } from './leakage.ts'
@@ -24,6 +25,12 @@ export function leakageMistakes(value: Case, layout: EngineLayout, sessions: rea
   raise('regulator-droop', droop(value, sessions, all), 'The supply pressure did not stay the same, or the percentage disagrees with the pair of gauges.', 'Check the regulator, let both gauges agree before connecting, note supply and held each time.')
   const swapped = wrongCylinder(layout, all, judged)
   raise('wrong-cylinder', swapped, `One of ${swapped.length > 0 ? cylinderWords(swapped) : ''} is low but tight and its neighbour normal but leaky: a reading may stand under the wrong cylinder.`, 'Repeat one of the two tests on both cylinders.')
+  for (const list of Map.groupBy(all.filter(({ percent }) => percent !== null), ({ cylinder, wet, rockersSlack }) => JSON.stringify([cylinder, wet, rockersSlack])).values()) {
+    const percents = list.map(({ percent }) => percent!)
+    if (Math.max(...percents) - Math.min(...percents) > leakageTest.repeatsApart.value) {
+      raise('repeat-disagrees', list, `Leakage of ${cylinderWords(list)}, tested in the same way, was ${percents.map(Math.round).join(' and then ')} percent.`, 'Turn the engine over, bring the piston to firing top dead centre and test once more. If the leak stays away a valve hung or something lay on its seat: run the engine and test again before the head comes off.')
+    }
+  }
   const against = againstCompression(layout, sessions, all, judged)
   raise('leakage-against-compression', against, `Leakage and compression of ${against.length > 0 ? cylinderWords(against) : ''} do not fit each other.`, 'Repeat both; if they stay so, look at the valve train (valve not opening) or at speed-dependent sealing.')
   return remarks

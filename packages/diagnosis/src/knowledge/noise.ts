@@ -27,6 +27,7 @@ export const leakageTest = {
   healthyLeak: entry({ median: 0.3, spread: 0.45, wornFrom: 0.75, sharpness: 10 }, 'common practice, no source: 0 to 10 percent lost is good, 10 to 20 usable, 20 to 30 worn, over 30 repair', 'Healthy leak of an engine\'s cylinders, mm2 on 400 cm3: 4 percent lost; as likely as not called worn where all lose 25 percent, and the more so the more they lose.'),
   sisters: entry(0.28, FROM_MEMORY, 'Healthy leaks of sisters differ, seepage apart (sd of logarithm).'),
   percentNoise: entry(2.5, 'from memory: two class 1.6 gauges of 100 psi give about 3 points at 60 of 80', 'Standard deviation of the percentage.'),
+  repeatsApart: entry(14, 'from memory: four standard deviations of the difference of two', 'Leakage of one cylinder, tested twice in the same way, that differs by more points is not one leak read twice: one reading is wrong, or a valve hangs now and then.'),
   offTop: entry({ chance: 0.008, from: 88, loudMm2: 20 }, 'common practice, no source: loud at one port and over 90 percent lost while compression is normal', 'The piston was off the top: a valve stood open, nearly all is lost, loud at intake or exhaust. Chance, least percent, leak heard.'),
   seepage: entry({
     crankcase: [[0.14, 0.07], [0.28, 0.025]], exhaust: [[0.14, 0.02], [0.28, 0.006]], intake: [[0.14, 0.02], [0.28, 0.006]],

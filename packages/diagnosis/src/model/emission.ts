@@ -4,7 +4,7 @@ import { dryTable, wetTable } from './compression.ts'
 import type { CylinderEvidence, Evidence } from './evidence.ts'
 import type { GaugeEvidence, Grid } from './grid.ts'
 import { kindsOf } from './kinds.ts'
-import { leakSums } from './leakage.ts'
+import { comesAndGoes, leakSums } from './leakage.ts'
 import { weighLooks } from './looks.ts'
 import { withPlugs } from './oily-plugs.ts'
 import { faultChance } from './past.ts'
@@ -119,7 +119,7 @@ function leakTables(index: number, evidence: Evidence, bound: Float64Array, spac
   // whose notes they are, and where any of them is with oil what that leaves of the leak
   const keyOf = ({ from, whenWet }: (typeof noted)[number]): string => (cylinders[from]!.leakage.some((r) => r.wet) ? JSON.stringify([from, whenWet]) : String(from))
   const tables = new Map(noted.map((each) => [keyOf(each), each]))
-  const plain = cylinders[index]!.leakage.every((r) => !r.wet && !r.rockersSlack)
+  const plain = cylinders[index]!.leakage.every((r) => !r.wet && !r.rockersSlack) && !comesAndGoes(cylinders[index]!, space.knowledge)
   const rows = plain ? states.plainLeaks : states.leaks, leakRow = plain ? states.plainRowOf : states.leakRow
   const size = rows.length * grid.leakCount
   const places = [...tables.keys()]

@@ -67,22 +67,36 @@ export function leakSums(
   const groups = groupRepeats(cylinder.leakage, knowledge)
   const listeners = groups.map((g) => g.readings.map((r) => listener(index, r, g, evidence, knowledge, ears, curve, whenWet)))
   const offTop = groups.map((g) => offTopChance(g, knowledge, ears))
-  const before = new Float64Array(grid.leakCount)
+  const [before, there, gone] = [1, 2, 3].map(() => new Float64Array(grid.leakCount)) as [Float64Array, Float64Array, Float64Array]
+  const weigh = (group: RepeatGroup, g: number, row: LeakRow, out: Float64Array, at: number): void => {
+    before.set(out.subarray(at, at + grid.leakCount))
+    if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, whenWet, out, at)
+    for (const listen of listeners[g]!) listen(row, grid.healthyAreas, out, at)
+    if (offTop[g]! > 0) for (let l = 0; l < grid.leakCount; l++) out[at + l] = out[at + l]! + before[l]! * offTop[g]!
+  }
   return {
     atMost: groups.reduce((product, g) => product * (g.percent === null ? 1 : 1 / Math.sqrt(2 * Math.PI * g.noise) + 1), 1),
     fill(row, out, at) {
       for (let l = 0; l < grid.leakCount; l++) out[at + l] = 1
       groups.forEach((group, g) => {
-        before.set(out.subarray(at, at + grid.leakCount))
-        if (group.percent !== null) weighPercent(group, row, grid.healthyAreas, knowledge, curve, whenWet, out, at)
-        for (const listen of listeners[g]!) listen(row, grid.healthyAreas, out, at)
-        if (offTop[g]! > 0) for (let l = 0; l < grid.leakCount; l++) out[at + l] = out[at + l]! + before[l]! * offTop[g]!
+        if (group.apart === 0) return weigh(group, g, row, out, at)
+        weigh(group, g, row, there.fill(1), 0)
+        // what comes and goes was there at this reading, or was not
+        if (row.shows < 1) weigh(group, g, NO_LEAK, gone.fill(1), 0)
+        const power = Math.min(1, MOST_APART / group.apart)
+        for (let l = 0; l < grid.leakCount; l++) out[at + l]! *= (row.shows < 1 ? row.shows * there[l]! + (1 - row.shows) * gone[l]! : there[l]!) ** power
       })
     },
   }
 }
 
+/** Tests that contradict each other, however many, count as so many: hundreds would leave nothing to believe. */
+const MOST_APART = 8
+const NO_LEAK: LeakRow = { total: 0, at: new Float64Array(PLACES.length), stopsWithSlackRockers: 0, sealedByOil: 0, shows: 1 }
+
 interface RepeatGroup {
+  /** One of so many that cannot be the same leak; 0 where they can. */
+  readonly apart: number
   readonly readings: readonly LeakageEvidence[]
   readonly percent: number | null
   /** Variance of the mean percentage by the gauges. */
@@ -102,16 +116,34 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
     const key = `${r.wet}${r.rockersSlack}`
     groups.set(key, [...(groups.get(key) ?? []), r])
   }
-  return [...groups.values()].map((list) => {
-    const percents = list.map((r) => r.percentAtReference).filter((p): p is number => p !== null)
+  return [...groups.values()].flatMap((list) => {
     const heard = list.filter((r) => Object.keys(r.heard).length > 0).length
-    return {
-      readings: list, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
-      noise: knowledge.leakageTest.percentNoise.value ** 2 / Math.max(1, percents.length) + 0.25,
-      percent: percents.length === 0 ? null : percents.reduce((s, p) => s + p, 0) / percents.length,
-      tempering: heard <= 1 ? 1 : Math.min(MOST_HEARINGS, 1 + 0.3 * (heard - 1)) / heard,
-    }
+    const tempering = heard <= 1 ? 1 : Math.min(MOST_HEARINGS, 1 + 0.3 * (heard - 1)) / heard
+    const apart = repeatsApart(list, knowledge)
+    return (apart ? list.map((reading) => [reading]) : [list]).map((readings): RepeatGroup => {
+      const percents = percentsOf(readings)
+      return {
+        apart: apart ? list.length : 0, readings, tempering, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
+        noise: knowledge.leakageTest.percentNoise.value ** 2 / Math.max(1, percents.length) + 0.25,
+        percent: percents.length === 0 ? null : percents.reduce((s, p) => s + p, 0) / percents.length,
+      }
+    })
   })
+}
+
+function percentsOf(readings: readonly LeakageEvidence[]): number[] {
+  return readings.map((r) => r.percentAtReference).filter((p) => p !== null)
+}
+
+/** Whether repeats of one leakage test differ by more than reading a leak twice explains. */
+function repeatsApart(readings: readonly LeakageEvidence[], { leakageTest }: Knowledge): boolean {
+  const percents = percentsOf(readings)
+  return percents.length > 1 && Math.max(...percents) - Math.min(...percents) > leakageTest.repeatsApart.value
+}
+
+/** Whether any test of a cylinder's leakage was done twice and gave something else. */
+export function comesAndGoes({ leakage }: Pick<CylinderEvidence, 'leakage'>, knowledge: Knowledge): boolean {
+  return leakage.length > 1 && groupRepeats(leakage, knowledge).some(({ apart }) => apart > 0)
 }
 
 /** Likelihood of a group of readings with the piston off the top, times the chance of that: the same for every state. */

@@ -9,6 +9,8 @@ export interface LeakRow {
   /** Area that slackening the rockers stops, and area that oil closes. */
   readonly stopsWithSlackRockers: number
   readonly sealedByOil: number
+  /** Chance that it shows in any one test: less than 1 where it comes and goes. */
+  readonly shows: number
 }
 
 /** A mean with its standard deviation. */
@@ -40,7 +42,7 @@ export interface StateSpace {
   readonly sealRows: readonly Spread[]
   readonly leakRow: Int32Array
   readonly leaks: readonly LeakRow[]
-  /** Rows that differ only in what oil or slack rockers stop are one row while nobody tested that: row of `plainLeaks` by state. */
+  /** Rows that differ only in what oil or slack rockers stop, or in what comes and goes, are one row while nobody tested that: row of `plainLeaks` by state. */
   readonly plainRowOf: Int32Array
   readonly plainLeaks: readonly LeakRow[]
   /** Chance of each bridge level between a pair of neighbours; [0] is none. */
@@ -219,7 +221,7 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
 
   function rowOf(parts: readonly Part[], bridgeLoss: number): number {
     const at = new Float64Array(PLACES.length)
-    let total = 0, slack = 0, oilStops = 0
+    let total = 0, slack = 0, oilStops = 0, shows = 1
     for (const { fault, loss: partLoss, place } of parts) {
       if (place === null) continue
       const traits = knowledge.faults[FAULTS[fault]!].value
@@ -228,17 +230,19 @@ function builder(knowledge: Knowledge, areaPerLoss: number, girth: number, dispe
       total += area
       slack += area * traits.stopsWithSlackRockers
       oilStops += area * sealing(traits, place, oil).mean
+      if (parts.length === 1) shows = traits.shows
     }
     if (bridgeLoss > 0) {
+      shows = 1
       at[PLACES.indexOf('neighbour')]! += bridgeLoss * areaPerLoss
       total += bridgeLoss * areaPerLoss
     }
-    const key = `${at.join()};${slack};${oilStops}`
+    const key = `${at.join()};${slack};${oilStops};${shows}`
     let row = rows.get(key)
     if (row === undefined) {
       row = leaks.length
       rows.set(key, row)
-      leaks.push({ total, at, stopsWithSlackRockers: slack, sealedByOil: oilStops })
+      leaks.push({ total, at, stopsWithSlackRockers: slack, sealedByOil: oilStops, shows })
     }
     return row
   }

@@ -34,6 +34,6 @@ export const reasons: ReasonWords = {
     'wet-too-high': { says: 'Öl hob den Wert um mehr als zwei Fünftel: zu viel Öl nimmt Raum ein und hebt jeden Zylinder.', do: 'Ablassen, eine kleine abgemessene Menge nehmen und einen guten Zylinder zum Vergleich ölen.' },
     'sea-level-pressure': { says: 'Der eingegebene Luftdruck passt nicht zur Höhe: wohl der auf Meereshöhe umgerechnete Wert eines Wetterberichts.', do: 'Am Ort ein Barometer ablesen oder den Luftdruck weglassen und die Höhe gelten lassen.' },
     'leakage-against-compression': { says: 'Druckverlust und Kompression passen nicht zusammen.', do: 'Beides wiederholen; bleibt es so, nach dem Ventiltrieb sehen (Ventil öffnet nicht) oder nach drehzahlabhängiger Dichtheit.' },
-    'repeat-disagrees': { says: 'Die Wiederholungen liegen weiter auseinander, als ein Manometer erklärt.', do: 'Adapter neu setzen, gleich viele Hübe, noch einmal messen. Ein schlecht sitzender Adapter zeigt zu wenig: zunächst dem höheren trauen.' },
+    'repeat-disagrees': { says: 'Die Wiederholungen liegen weiter auseinander, als die Messgeräte erklären.', do: 'Noch einmal messen. Kompression: Adapter neu setzen, gleich viele Hübe, zunächst dem höheren Wert trauen. Druckverlust: den Motor durchdrehen und wieder auf Zünd-OT stellen; bleibt er weg, hing ein Ventil oder es lag etwas auf dem Sitz.' },
   },
 }

@@ -34,6 +34,6 @@ export const reasons: ReasonWords = {
     'wet-too-high': { says: 'El aceite subió el valor más de dos quintos: demasiado aceite ocupa espacio y sube cualquier cilindro.', do: 'Sáquelo, use una cantidad pequeña y medida, y ponga aceite a un cilindro bueno como control.' },
     'sea-level-pressure': { says: 'La presión del aire introducida no concuerda con la altitud: será la reducida al nivel del mar de un parte meteorológico.', do: 'Lea un barómetro en el lugar o deje la presión en blanco y que cuente la altitud.' },
     'leakage-against-compression': { says: 'Fugas y compresión no concuerdan.', do: 'Repita ambas; si siguen así, mire la distribución (válvula que no abre) o una estanqueidad que cambia con el giro.' },
-    'repeat-disagrees': { says: 'Las repeticiones difieren más de lo que explica un manómetro.', do: 'Asiente el adaptador, gire las mismas carreras y mida otra vez. Un adaptador mal asentado marca de menos: fíese primero del más alto.' },
+    'repeat-disagrees': { says: 'Las repeticiones difieren más de lo que explican los instrumentos.', do: 'Mida otra vez. Compresión: asiente el adaptador, gire las mismas carreras y fíese primero del valor más alto. Fugas: gire el motor y vuelva al punto muerto superior de encendido; si la fuga no vuelve, una válvula se quedó abierta o había algo en su asiento.' },
   },
 }
