@@ -133,6 +133,13 @@ describe('readings that mislead', () => {
     expect(of(tested(leak(3, 60, loud), leak(3, 62, loud)), 'valve-sticking')).toBeLessThan(0.1)
   })
 
+  it('what still hisses at a neighbour whose rockers are slack comes through the gasket, what is gone came through its open valve', () => {
+    const hiss = (neighbour: number, more: object = {}): Case['readings'][number] => ({ test: 'leakage', cylinder: 1, percent: 50, heard: { intake: 0, exhaust: 1, crankcase: 1, coolant: 0, outside: 0, neighbour }, neighbour: 2, ...more }) as Case['readings'][number]
+    const bridge = (...leaks: Case['readings']): number => judge(four([110, 112, 150, 151], leaks)).neighbours.find(({ cylinders }) => cylinders.join() === '1,2')!.probability
+    expect(bridge(hiss(2), hiss(2, { rockersSlack: [2] }))).toBeGreaterThan(bridge(hiss(2)) + 0.15)
+    expect(bridge(hiss(2), hiss(0, { rockersSlack: [2] }))).toBeLessThan(0.5 * bridge(hiss(2)))
+  })
+
   it('a gauge held by hand is badly seated more often: one low cylinder is read again before it is condemned', () => {
     const by = (connection: 'screwed' | 'held', more: Case['readings'] = []): Evaluation => evaluate({ ...four([150, 152, 122, 151], more), gauge: { span: psi(300), accuracyClass: 1.6, connection } })
     expect(sound(by('held'), 3)).toBeGreaterThan(2 * sound(by('screwed'), 3))

@@ -47,7 +47,7 @@ export function measureLeakage(visit: Visit, number: number, manner: LeakageMann
       ? { percent: Math.round(100 * (1 - heldPsi / tester.supplyPsi)) }
       : { held: { value: heldPsi, unit: 'psi' as const } }),
     ...heard,
-    ...(slack ? { rockersSlack: [...(manner.rockersSlack ?? [])] } : {}),
+    ...(manner.rockersSlack?.length ? { rockersSlack: [...manner.rockersSlack] } : {}),
     ...(wet ? { wet: true } : {}),
   }
 }

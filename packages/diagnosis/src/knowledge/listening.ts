@@ -10,4 +10,5 @@ export const listening = {
   seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
   mistaken: entry(0.08, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
   throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
+  neighbourSlack: entry({ bridged: 0.85, other: 0.12 }, 'common practice, no source: slack rockers shut its valves; chances from memory', 'With the rockers of that neighbour slack the hiss is still heard there: chance where the gasket leaks, and otherwise.'),
 } as const

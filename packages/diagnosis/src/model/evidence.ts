@@ -32,6 +32,8 @@ export interface LeakageEvidence {
   readonly wet: boolean
   /** True when the rockers of this very cylinder were slack, so that no valve could be held open by them. */
   readonly rockersSlack: boolean
+  /** True when those of the neighbour that was listened at were slack: its valves were all shut. */
+  readonly neighbourSlack: boolean
 }
 
 /** A thing seen or measured on one cylinder that has no number of its own kind. */

@@ -113,6 +113,7 @@ function leakageReadings(cylinder: number, admission: Admission, used: Set<numbe
     neighbour: l.neighbour === null ? null : l.neighbour - 1,
     wet: l.wet,
     rockersSlack: l.rockersSlack.includes(cylinder),
+    neighbourSlack: l.neighbour !== null && l.rockersSlack.includes(l.neighbour),
   }))
 }
 

@@ -191,8 +191,8 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
   const keen = PLACES.map((place) => knowledge.listening.keener.value[place] ?? 1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour
   const other = reading.neighbour
-  const openIntake = other !== null && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
-  const openExhaust = other !== null && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
+  const openIntake = other !== null && !reading.neighbourSlack && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
+  const openExhaust = other !== null && !reading.neighbourSlack && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
   const shown = group.percent === null ? null : heardPart(group.percent)
   const usual = knowledge.leakageTest.healthyLeak.value.median
   return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {

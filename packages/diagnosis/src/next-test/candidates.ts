@@ -5,7 +5,7 @@ import { doneTests } from './done.ts'
 import { engineWide } from './engine-wide.ts'
 import { bitsOfSign, both, worthOf, type Outcomes, type Question, type Worth } from './information.ts'
 import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes } from './look-outcomes.ts'
-import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes } from './outcomes.ts'
+import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes, yesNo } from './outcomes.ts'
 import { leftUnread, questionsOf } from './questions.ts'
 import type { Stakes } from './stakes.ts'
 
@@ -56,15 +56,17 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
   const leakage = leakageOutcomes(inference), wet = petrol ? wetOutcomes(inference) : null
   const slack = leakageOutcomes(inference, { slack: true }), wetLeakage = petrol ? leakageOutcomes(inference, { wet: true }) : null
   const all = numbers(given.engine.cylinders)
-  const leaked = all.filter((i) => done.has(`leakage ${i + 1}`)).length
-  /** To put the tester back on: it stands on one of the cylinders that it was tried on (the case does not say which), if nothing else has been in that plug hole. */
-  const backOn = (n: number): number => leakageMinutes * (done.has(`borescope ${n}`) || done.has(`wet ${n}`) ? 1 : 1 - 1 / leaked)
+  const backOn = (n: number): number => putBackOn(n, given, done, leakageMinutes)
+  const { bridged, other } = inference.space.knowledge.listening.neighbourSlack.value, { bridgeLevel } = inference.space.states
+  const neighbourSlack = yesNo((s) => (bridgeLevel[s]! > 0 ? bridged : other)), side = given.engine.valveGear === 'side'
   const run = runOutcomes(inference), borescope = borescopeOutcomes(inference), clearance = clearanceOutcomes(inference)
   const lift = liftOutcomes(inference, all.some((i) => done.has(`valve-lift ${i + 1}`))), thread = signOutcomes(inference, 'bubbles-at-plug-thread'), joint = signOutcomes(inference, 'bubbles-at-joint'), low = signOutcomes(inference, 'piston-low-at-top')
   for (const i of all) {
     const n = i + 1
     if (!done.has(`leakage ${n}`)) add({ test: 'leakage' }, i, leakage, minutes.leakage.value)
     else {
+      const neighbour = side ? null : throughValve(inference, i, done)
+      if (neighbour !== null) add({ test: 'leakage', rockersSlack: [neighbour + 1] }, i, neighbourSlack, minutes.slackRocker.value, backOn(n))
       if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, backOn(n))
       if (wetLeakage !== null && !done.has(`wet leakage ${n}`)) add({ test: 'leakage', wet: true }, i, wetLeakage, minutes.wetLeakage.value, backOn(n))
       if (!done.has(`retest ${n}`)) add({ test: 'leakage', repeat: true, first: 'run-engine' }, i, run, { once: 0, each: leakageMinutes }, minutes.runAndRetest.value.once)
@@ -82,6 +84,12 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
     if (!done.has(`piston-low-at-top ${n}`)) add({ test: 'observation', code: 'piston-low-at-top' }, i, low, minutes.pistonHeight.value)
   }
   return list
+}
+
+/** Minutes to put the tester back on: it stands on one of the cylinders that it was tried on (the case does not say which), if nothing else has been in that plug hole. */
+function putBackOn(n: number, given: Case, done: ReadonlyMap<string, number>, leakageMinutes: number): number {
+  const leaked = numbers(given.engine.cylinders).filter((i) => done.has(`leakage ${i + 1}`)).length
+  return leakageMinutes * (done.has(`borescope ${n}`) || done.has(`wet ${n}`) ? 1 : 1 - 1 / leaked)
 }
 
 /** Dearest test that is done in one go with another. */
@@ -152,4 +160,15 @@ function swaps(given: Case, inference: Inference, done: ReadonlyMap<string, numb
       bits: bitsOfSign(p, ignition.swapHelps.value, ignition.swapHelpsAnyway.value), saved: 0, settles: 0, minutes: minutes.swapPlugAndLead.value.each,
     }]
   })
+}
+
+/**
+ * A neighbour (0-based) at which the hiss of this cylinder's air was heard while one of its own valves stood open: with its rockers slack the hiss
+ * comes through the gasket or not at all. Null where there is none, or it was done.
+ */
+function throughValve({ evidence: { cylinders, openValves } }: Inference, i: number, done: ReadonlyMap<string, number>): number | null {
+  const heard = cylinders[i]!.leakage.find(({ neighbour, heard: at, neighbourSlack: slack }) => neighbour !== null && !slack && (at.neighbour ?? 0) > 0)
+  const neighbour = heard?.neighbour ?? null
+  if (neighbour === null || openValves === null || done.has(`slack ${neighbour + 1} for ${i + 1}`)) return null
+  return openValves.intake[i]?.[neighbour] === true || openValves.exhaust[i]?.[neighbour] === true ? neighbour : null
 }

@@ -13,6 +13,7 @@ export function doneTests(given: Case): Map<string, number> {
     else if (r.test === 'leakage') {
       if (r.wet === true) mark(`wet leakage ${r.cylinder}`)
       else if (r.rockersSlack?.includes(r.cylinder)) mark(`slack ${r.cylinder}`)
+      else if (r.rockersSlack?.length && done.has(`leakage ${r.cylinder}`)) for (const other of r.rockersSlack) mark(`slack ${other} for ${r.cylinder}`)
       else if (done.has(`leakage ${r.cylinder}`)) mark(`retest ${r.cylinder}`)
       else mark(`leakage ${r.cylinder}`)
     } else if (r.test === 'observation') mark(r.cylinder === undefined ? r.code : `${r.code} ${r.cylinder}`)

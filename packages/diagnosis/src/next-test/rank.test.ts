@@ -128,10 +128,22 @@ describe('what to do next', () => {
     const done = (...readings: Case['readings']): string[] => [...doneTests({ ...four, readings }).keys()]
     expect(done(leak({ rockersSlack: [2] }))).toEqual(['leakage 3'])
     expect(done(leak({}), leak({ rockersSlack: [3] }))).toEqual(['leakage 3', 'slack 3'])
+    expect(done(leak({}), leak({ rockersSlack: [2] }))).toEqual(['leakage 3', 'slack 2 for 3'])
     expect(done(leak({}), leak({ wet: true }))).toEqual(['leakage 3', 'wet leakage 3'])
     expect(done(leak({}), leak({}))).toEqual(['leakage 3', 'retest 3'])
     const oiled = evaluate({ ...four, readings: [...dry(150, 148, 90, 152), leak({}), leak({ wet: true, percent: 30 })] })
     expect(oiled.next.flatMap(({ tests }) => tests).some((test) => test.test === 'compression' && test.repeat === true && test.cylinders?.[0] === 3)).toBe(false)
+  })
+
+  it('has the rockers of a neighbour slackened where a hiss there may have come through its open valve', () => {
+    // at the top of No. 1 an exhaust valve of No. 2 stands open: computed from 1-3-4-2
+    const hiss = (more: object = {}): Case['readings'][number] => ({ test: 'leakage', cylinder: 1, percent: 50, heard: { intake: 0, exhaust: 1, crankcase: 1, coolant: 0, outside: 0, neighbour: 2 }, neighbour: 2, ...more })
+    const asked = (...readings: Case['readings']) => evaluate({ ...four, readings: [...dry(110, 112, 150, 151), ...readings] }).next.flatMap(({ tests }) => tests.map(({ rockersSlack }) => rockersSlack))
+    const own = hiss({ rockersSlack: [1] })
+    expect(asked(hiss(), own)).toContainEqual([2])
+    expect(asked(hiss(), own, hiss({ rockersSlack: [2] }))).not.toContainEqual([2])
+    const none = { heard: { exhaust: 2, neighbour: 0 } }
+    expect(asked(hiss(none), hiss({ ...none, rockersSlack: [1] }))).not.toContainEqual([2])
   })
 
   it('reads a cylinder again that did not hold, before its leakage is tested', () => {

@@ -37,13 +37,17 @@ export function sayTest(test: SuggestedTest): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1)
 }
 
+function sameLists(a: readonly number[], b: readonly number[] = []): boolean {
+  return a.length === b.length && a.every((x, i) => x === b[i])
+}
+
 function nameOf(test: SuggestedTest): string {
   const again = test.repeat === true ? ' again' : ''
   switch (test.test) {
     case 'compression':
       if (test.running === true) return test.snap === true ? 'compression in a snap of the throttle' : 'running compression'
       return `${test.wet === true ? 'wet' : 'dry'} compression${again}`
-    case 'leakage': return test.rockersSlack !== undefined ? 'leakage with the rockers slack' : `${test.wet === true ? 'wet ' : ''}leakage${again}, listening at every point`
+    case 'leakage': return test.rockersSlack !== undefined ? `leakage with the rockers ${sameLists(test.rockersSlack, test.cylinders) ? '' : `of ${test.rockersSlack.join(', ')} `}slack` : `${test.wet === true ? 'wet ' : ''}leakage${again}, listening at every point`
     case 'plug': return 'read the plugs'
     case 'clearance': return 'check the valve clearances'
     case 'valve-lift': return 'measure the valve lift'

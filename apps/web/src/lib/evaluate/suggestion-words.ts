@@ -32,7 +32,7 @@ export function testAddress(job: string, test: SuggestedTest): string {
   if (test.code) asked.set('code', test.code)
   if (test.test === 'leakage' && test.cylinders?.length === 1) {
     asked.set('cylinder', String(test.cylinders[0]))
-    if (test.rockersSlack?.length) asked.set('slack', 'yes')
+    if (test.rockersSlack?.length) asked.set('slack', test.rockersSlack.join('-'))
     if (test.wet) asked.set('oil', 'yes')
   }
   return `/jobs/${job}/test?${asked}`

@@ -75,7 +75,8 @@ test('a suggestion is said in the words of the trade', () => {
 
 test('a suggested test opens its screen on its cylinder, done as suggested', () => {
   expect(testAddress('J', { test: 'compression', cylinders: [1, 2] })).toBe('/jobs/J/test?test=compression')
-  expect(testAddress('J', { test: 'leakage', cylinders: [3], rockersSlack: [3] })).toBe('/jobs/J/test?test=leakage&cylinder=3&slack=yes')
+  expect(testAddress('J', { test: 'leakage', cylinders: [3], rockersSlack: [3] })).toBe('/jobs/J/test?test=leakage&cylinder=3&slack=3')
+  expect(testAddress('J', { test: 'leakage', cylinders: [3], rockersSlack: [2] })).toBe('/jobs/J/test?test=leakage&cylinder=3&slack=2')
   expect(testAddress('J', { test: 'leakage', cylinders: [3], wet: true })).toBe('/jobs/J/test?test=leakage&cylinder=3&oil=yes')
   expect(testAddress('J', { test: 'observation', code: 'bubbles-at-joint', cylinders: [2] })).toBe('/jobs/J/test?test=observation&code=bubbles-at-joint')
 })
