@@ -3,6 +3,7 @@ import { admit } from './admission/admit.ts'
 import { evaluate } from './evaluate.ts'
 import { defaultKnowledge, type Knowledge } from './knowledge/knowledge.ts'
 import { checkBaseline, type Side } from './retest/baseline.ts'
+import { unreadSisters } from './retest/sisters.ts'
 import { curedFaults, newHarm } from './retest/cured.ts'
 import { cylinderChanges } from './retest/pressures.ts'
 import { spreadChange } from './retest/spread.ts'
@@ -20,8 +21,9 @@ export function compare({ before, after, work = [] }: Pair, knowledge: Knowledge
   const worked = work.some((operation) => operation !== 'run-on' && !operation.startsWith('look-'))
   const { cylinders, objections } = cylinderChanges(old, now, baseline.comparable, worked)
   const earlier = evaluate(before, knowledge, { ranking: false })
-  const later = evaluate(after, knowledge, { ranking: false })
-  const without = evaluate({ ...after, readings: [] }, knowledge, { ranking: false })
+  const sisters = baseline.comparable ? unreadSisters(old, now, earlier.cylinders) : []
+  const later = evaluate({ ...after, readings: [...after.readings, ...sisters] }, knowledge, { ranking: false })
+  const without = evaluate({ ...after, readings: sisters }, knowledge, { ranking: false })
   const judge = before.engine.cycle !== 2
   return {
     model: later.model,

@@ -39,6 +39,7 @@ export const pastLimits = {
   slowBlur: entry(8, FROM_MEMORY, 'Rpm about that limit in which the odds change by a factor e.'),
   slowVolts: entry(9.4, 'common practice, no source: a 12 V battery below 9.6 V while cranking is suspect', 'Volts while cranking a 12 V system at which slow cranking is as likely as not, where nobody measured the speed.'),
   voltsBlur: entry(0.2, FROM_MEMORY, 'Volts about that limit in which the odds change by a factor e.'),
+  mostVolts: entry(3, FROM_MEMORY, 'However low they are: not more than so many such factors, a good starter may turn on a tired battery.'),
   goodVolts: entry(0.4, FROM_MEMORY, 'Slow cranking is so much rarer where the volts are good: starter or a tight engine remain.'),
   twelveVolts: entry({ least: 6.5, most: 13 }, COMMON_PRACTICE, 'Volts while cranking that can only be a 12 V system: outside of them nothing is said.'),
 } as const

@@ -25,6 +25,16 @@ describe('a retest against its baseline', () => {
     expect(found.spread.improved).toBeGreaterThan(0.99)
     expect(found.cured.find(({ fault }) => fault === 'exhaust-valve-leak')?.cured).toBeGreaterThan(0.9)
   })
+  it('the repaired cylinder read alone is measured by what its sound sisters read before', () => {
+    const before = session([152, 150, 98, 149]), only = (value: number): Case => { const all = session([0, 0, value, 0]); return { ...all, readings: all.readings.slice(2, 3) } }
+    const cured = (after: Case, work: Operation[] = []): number => retest(before, after, work).cured.find(({ fault }) => fault === 'exhaust-valve-leak')!.cured
+    expect(cured(only(149), ['head-valves'])).toBeGreaterThan(0.95)
+    expect(cured(only(97))).toBeLessThan(0.15)
+    expect(cured(only(149))).toBeGreaterThan(0.5)
+    // another gauge read the sisters: they say nothing of this one's level
+    const other: Case = { ...only(149), gauge: { span: { value: 400, unit: 'psi' }, accuracyClass: 2.5 } }
+    expect(cured(other)).toBeLessThan(cured(only(149)) - 0.2)
+  })
   it('a fault nobody worked on and that still shows is not cured', () => {
     const found = retest(session([152, 150, 98, 149]), session([151, 151, 97, 150]))
     for (const { cured } of found.cured) expect(cured).toBeLessThan(0.15)
