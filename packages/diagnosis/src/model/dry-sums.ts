@@ -63,21 +63,28 @@ export function weighDry(tables: DryTables, around: readonly Float64Array[], kep
     return sums
   })
   const byClass = new Float64Array(grid.classes.length), all = new Float64Array(OWN_COUNT), even = new Float64Array(OWN_COUNT)
+  const isWorn = Uint8Array.from(grid.classes, ({ commonLoss }) => (commonLoss > 0 ? 1 : 0))
   for (const group of dry === null ? grouping.unread : grouping.read) {
     const from = columns[group.signature]!, at = group.bridgeLevel * grid.columns, row = group.lossRow * grid.ladderFrom[grid.families.length]!
     byClass.fill(0)
     for (let q = 0; q < grid.columns; q++) byClass[grid.classOf[q]!]! += from[at + q]! * (dry === null ? 1 : dry[row + grid.levelOf[q]!]!)
-    all.fill(0)
-    even.fill(0)
-    for (let c = 0; c < byClass.length; c++) {
-      const into = grid.classes[c]!.commonLoss > 0 ? even : all
-      if (byClass[c]! > 0) for (let o = 0; o < OWN_COUNT; o++) into[o]! += byClass[c]! * prior[c * OWN_COUNT + o]!
-    }
+    // a group has few of the own states
+    all.fill(-1)
     for (let i = 0; i < group.states.length; i++) {
       const s = group.states[i]!
       if (live[s] === 0) continue
-      out[s]! += weight[s]! * all[states.own[s]!]!
-      worn[s]! += weight[s]! * even[states.own[s]!]!
+      const own = states.own[s]!
+      if (all[own]! < 0) {
+        let plain = 0, tired = 0
+        for (let c = 0; c < byClass.length; c++) {
+          if (isWorn[c] === 1) tired += byClass[c]! * prior[c * OWN_COUNT + own]!
+          else plain += byClass[c]! * prior[c * OWN_COUNT + own]!
+        }
+        all[own] = plain
+        even[own] = tired
+      }
+      out[s]! += weight[s]! * all[own]!
+      worn[s]! += weight[s]! * even[own]!
     }
   }
 }

@@ -106,6 +106,8 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
   const count = table[0]![0]!.length
   // patterns of each cylinder given wear, and of the others together by union
   const given = groups.map((joint) => [0, 1].map((worn) => patternsOf(joint, worn, mask)))
+  const inQuestion = Array.from({ length: PATTERNS }, (_, pattern) => pattern).filter((pattern) => (pattern & ~mask) === 0)
+  const mine = new Float64Array(PATTERNS)
   let bits = 0, saved = 0, settles = 0
   questions.forEach((question, i) => {
     const others = [0, 1].map((worn) => given.reduce((union, each, j) => (j === i ? union : unite(union, each[worn]!)), none()))
@@ -114,13 +116,15 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
       const worn = wear === 1 ? 1 : 0
       const part = wear === 1 ? 1 : wear === 0 ? 1 - question.otherCause : question.otherCause
       for (let label = 0; label < LABELS; label++) {
-        for (let own = 0; own < PATTERNS; own++) {
-          const p = part * groups[i]![(worn * LABELS + label) * PATTERNS + own]!
+        mine.fill(0)
+        for (let own = 0, at = (worn * LABELS + label) * PATTERNS; own < PATTERNS; own++) mine[own & mask]! += part * groups[i]![at + own]!
+        for (const own of inQuestion) {
+          const p = mine[own]!
           if (p < 1e-7) continue
-          for (let rest = 0; rest < PATTERNS; rest++) {
+          for (const rest of inQuestion) {
             const q = others[worn]![rest]!
             if (q === 0) continue
-            const outcome = table[wear]![(own & mask) | rest]!
+            const outcome = table[wear]![own | rest]!
             for (let o = 0; o < count; o++) joint[o * WEARS * LABELS + wear * LABELS + label]! += p * q * outcome[o]!
           }
         }
