@@ -140,6 +140,19 @@ describe('readings that mislead', () => {
     expect(bridge(hiss(2), hiss(0, { rockersSlack: [2] }))).toBeLessThan(0.5 * bridge(hiss(2)))
   })
 
+  it('where nothing compresses at all the gauge, the unit or the camshaft drive is to blame, not two gaskets', () => {
+    for (const dry of [[0, 0, 0, 0], [10.3, 10.4, 10.2, 10.4], [25, 26, 24, 25]]) {
+      const e = evaluate(four(dry))
+      expect(cause(e, 'gauge-error') + cause(e, 'valve-timing')).toBeGreaterThan(0.9)
+      for (const { probability } of e.neighbours) expect(probability).toBeLessThan(0.1)
+      for (const cylinder of [1, 2, 3, 4]) expect(sound(e, cylinder)).toBeGreaterThan(0.8)
+      expect(e.next[0]!.tests[0]).toMatchObject({ first: 'swap-gauge' })
+      expect(e.objections.map(({ code }) => code)).not.toContain('throttle-shut')
+    }
+    // one of them dead as well
+    expect(sound(judge(four([30, 31, 0, 30])), 3)).toBeLessThan(0.1)
+  })
+
   it('a gauge held by hand is badly seated more often: one low cylinder is read again before it is condemned', () => {
     const by = (connection: 'screwed' | 'held', more: Case['readings'] = []): Evaluation => evaluate({ ...four([150, 152, 122, 151], more), gauge: { span: psi(300), accuracyClass: 1.6, connection } })
     expect(sound(by('held'), 3)).toBeGreaterThan(2 * sound(by('screwed'), 3))

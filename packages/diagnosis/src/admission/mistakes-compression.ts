@@ -106,7 +106,8 @@ export function throttleShut(engine: EngineDescription, session: AdmittedSession
   if (!expected || cylinders.length < 3) return []
   const highest = Math.max(...cylinders.map(({ pa }) => pa))
   const lowest = Math.min(...cylinders.map(({ pa }) => pa))
-  if (highest >= THRESHOLDS.throttleShut.value * expected.lowPa || highest - lowest > THRESHOLDS.throttleShutSpread.value * highest) return []
+  // a shut throttle leaves more than a third: less is a gauge that is not connected, another unit, or a camshaft that stands still
+  if (highest >= THRESHOLDS.throttleShut.value * expected.lowPa || highest < THRESHOLDS.throttleShutLeast.value * expected.lowPa || highest - lowest > THRESHOLDS.throttleShutSpread.value * highest) return []
   return [objection('throttle-shut', about, 'All cylinders are even but well below what this engine should show, as when throttle or choke is shut.', 'Check that throttle and choke are wide open, then read one cylinder again.')]
 }
 

@@ -55,5 +55,6 @@ export const THRESHOLDS = {
   leakDisagreementLeast: memory(0.12),
   /** all low by this part of the expected low end while even */
   throttleShut: memory(0.8),
+  throttleShutLeast: memory(0.35),
   throttleShutSpread: practice(0.1),
 } as const satisfies Record<string, Threshold>

@@ -4,20 +4,21 @@ import { COMMON_PRACTICE, FROM_MEMORY, ROUGH_CALCULATION, entry, type Entry } fr
 export const CAUSES = ['throttle-closed', 'slow-cranking', 'valve-timing', 'worn-evenly', 'gauge-error', 'none'] as const
 export type Cause = (typeof CAUSES)[number]
 
-/** `prior`: before any reading. `shift`, `spread`: of the logarithm of the common level against the expected one. */
+/** `prior`: before any reading. `shift`, `spread`: of the logarithm of the common level against the expected one. `far`: in this part of the engines it goes much further. */
 export interface CauseTraits {
   readonly prior: number
   readonly shift: number
   readonly spread: number
+  readonly far?: { readonly part: number; readonly shift: number; readonly spread: number }
 }
 
 /** Causes common to all cylinders. The shifts of worn-evenly stand in `wornEvenly`. */
 export const causes: Readonly<Record<Cause, Entry<CauseTraits>>> = {
   'throttle-closed': entry({ prior: 0.03, shift: -0.35, spread: 0.22 }, FROM_MEMORY, 'Throttle or choke shut while cranking, whatever was noted: all low, small spread; by how much goes with how tight it shuts.'),
   'slow-cranking': entry({ prior: 0.04, shift: -0.22, spread: 0.1 }, ROUGH_CALCULATION, 'Starter or battery too slow: 140 rpm, where slow begins, reads 11 percent below 200, 75 rpm 28 percent.'),
-  'valve-timing': entry({ prior: 0.025, shift: -0.2, spread: 0.14 }, ROUGH_CALCULATION, 'Intake closing late: 15 degrees cost 8 percent, 30 degrees 19.'),
+  'valve-timing': entry({ prior: 0.025, shift: -0.2, spread: 0.14, far: { part: 0.05, shift: -1.8, spread: 1 } }, ROUGH_CALCULATION, 'Intake closing late: 15 degrees cost 8 percent, 30 degrees 19. Far: the drive of the camshaft has jumped or is broken, and hardly any cylinder compresses (from memory).'),
   'worn-evenly': entry({ prior: 0.09, shift: -0.2, spread: 0.08 }, COMMON_PRACTICE, 'All bores and rings worn alike: all low, all leak at the filler, all rise with oil.'),
-  'gauge-error': entry({ prior: 0.03, shift: -0.02, spread: 0.3 }, FROM_MEMORY, 'Gauge, hose or adaptor reads wrong by a common factor.'),
+  'gauge-error': entry({ prior: 0.03, shift: -0.02, spread: 0.3, far: { part: 0.15, shift: -0.5, spread: 1.5 } }, FROM_MEMORY, 'Gauge, hose or adaptor reads wrong by a common factor. Far: it is broken or not connected, or another unit was noted.'),
   none: entry({ prior: 0.785, shift: 0, spread: 0.03 }, FROM_MEMORY, 'Nothing common to all cylinders.'),
 }
 

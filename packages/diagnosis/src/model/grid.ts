@@ -1,4 +1,4 @@
-import { CAUSES, type Cause } from '../knowledge/causes.ts'
+import { CAUSES, type Cause, type CauseTraits } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Ladder, Mixture } from './mixture.ts'
@@ -200,13 +200,13 @@ function whenWet({ mean, spread }: { readonly mean: number; readonly spread: num
   return { part: 1 - oilWay.rings * mean, spread: oilWay.rings * spread }
 }
 
-interface CausePrior { readonly prior: number; readonly shift: number; readonly spread: number }
+type CausePrior = CauseTraits
 
 function causePriors(evidence: Evidence, knowledge: Knowledge): CausePrior[] {
   const list = CAUSES.map((cause) => {
-    const { prior, shift, spread } = knowledge.causes[cause].value
+    const traits = knowledge.causes[cause].value
     const known = cause === 'slow-cranking' && evidence.speedKnown
-    return { prior: prior * (evidence.causeFactors[cause] ?? 1), shift: known ? 0 : shift, spread }
+    return { ...traits, prior: traits.prior * (evidence.causeFactors[cause] ?? 1), ...(known ? { shift: 0 } : {}) }
   })
   const sum = list.reduce((total, c) => total + c.prior, 0)
   return list.map((c) => ({ ...c, prior: c.prior / sum }))
@@ -219,9 +219,17 @@ function levelDensity(cause: CausePrior, kind: EngineClass, evidence: Evidence, 
   const common = kind.lowBank === null ? cause : knowledge.causes.none.value
   const shift = worn ? -kind.commonLoss : common.shift
   const spread = worn ? knowledge.noise.lossDispersion.value * kind.commonLoss : common.spread
-  const variance = evidence.expected.spread ** 2 + spread ** 2
-  const centre = evidence.expected.logPa + shift, half = 0.5 / variance, scale = 1 / Math.sqrt(2 * Math.PI * variance)
-  return (m) => Math.exp(-(m - centre) * (m - centre) * half) * scale
+  const { logPa, spread: open } = evidence.expected
+  const far = worn ? undefined : common.far
+  const near = normalDensity(logPa + shift, open ** 2 + spread ** 2)
+  if (far === undefined) return near
+  const away = normalDensity(logPa + far.shift, open ** 2 + far.spread ** 2)
+  return (m) => (1 - far.part) * near(m) + far.part * away(m)
+}
+
+function normalDensity(centre: number, variance: number): (x: number) => number {
+  const half = 0.5 / variance, scale = 1 / Math.sqrt(2 * Math.PI * variance)
+  return (x) => Math.exp(-(x - centre) * (x - centre) * half) * scale
 }
 
 /** Density of the common level, summed over the causes that engines of a class can have, at the levels of a lattice; without the share of the class. */

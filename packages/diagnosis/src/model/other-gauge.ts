@@ -40,9 +40,9 @@ export interface GainEvidence {
   readonly wrongAt: (level: number) => number
 }
 
-/** Gains of a wrong gauge that are summed over: from a fifth of the pressure to five times, in steps that the narrowest density passes smoothly. */
-const MOST_GAIN = 1.6
-const GAIN_STEP = 0.01
+/** Gains of a wrong gauge that are summed over: from a twentieth of the pressure to twenty times (another unit noted is 14.5), in steps that the narrowest density passes smoothly. */
+const MOST_GAIN = 3
+const GAIN_STEP = 0.02
 /** However many gauges speak against a gain: not less than this many nats below the best, so that something is always left to believe. */
 const MOST_AGAINST = 60
 
