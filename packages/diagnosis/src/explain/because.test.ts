@@ -27,6 +27,16 @@ describe('the reasons given', () => {
     for (const row of traced) expect(rows.filter((other) => other.kind === 'reading' && about(other) === about(row) && other.readings.includes(4))).toHaveLength(1)
   })
 
+  it('name a trace or running compression that speaks of the engine as well once', () => {
+    const { crankingRpm: _unknown, ...conditions } = four.conditions
+    const running: Case['readings'] = [75, 76, 60, 74].map((value, i) => ({ test: 'compression', cylinder: i + 1, running: true, pressure: psi(value) }))
+    for (const more of [[trace()], running]) {
+      const rows = evaluate({ ...four, conditions, readings: [...four.readings.map((r) => ({ ...r, pressure: psi(110) }) as Case['readings'][number]), ...more] }).because.filter((row) => row.kind === 'reading')
+      expect(rows.flatMap((row) => row.readings).some((r) => r >= 4)).toBe(true)
+      for (const row of rows) expect(rows.filter((other) => about(other) === about(row) && other.readings.some((r) => row.readings.includes(r)))).toHaveLength(1)
+    }
+  })
+
   it('let first strokes stand with the reading they were noted with', () => {
     const strokes = four.readings.map((r) => (r.test === 'compression' ? { ...r, firstStroke: psi(r.pressure.value * 0.6) } : r))
     const read = evaluate({ ...four, readings: strokes }).because.filter((r) => r.kind === 'reading')

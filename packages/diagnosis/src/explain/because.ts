@@ -81,7 +81,9 @@ function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean 
     groups.push(c.dry.map((r) => r.reading), c.wet.map((r) => r.reading))
     groups.push(...byKey(c.leakage, (r) => `${r.wet} ${r.rockersSlack}`), ...byKey(sights, (s) => (s.kind === 'sign' ? s.code : s.kind === 'clearance' || s.kind === 'valve-lift' ? s.kind + s.valve : s.kind)))
   })
-  groups.push(...byKey(evidence.engine, (e) => (e.kind === 'engine-sign' ? e.code : e.kind)))
+  // running compression and traces speak of cylinders and of the whole engine: they stand once
+  const there = new Set(groups.flat())
+  groups.push(...byKey(evidence.engine.filter(({ reading }) => !there.has(reading)), (e) => (e.kind === 'engine-sign' ? e.code : e.kind)))
   return groups.filter((g) => g.length > 0).sort((a, b) => a[0]! - b[0]!)
 }
 
