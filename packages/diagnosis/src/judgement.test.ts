@@ -153,6 +153,17 @@ describe('readings that mislead', () => {
     expect(sound(judge(four([30, 31, 0, 30])), 3)).toBeLessThan(0.1)
   })
 
+  it('running compression of one cylinder or two tells a valve that hardly opens, by what it cranks', () => {
+    const ran = (...values: readonly (readonly [cylinder: number, value: number])[]): Evaluation => judge(four([150, 152, 149, 151], values.map(([cylinder, value]) => ({ test: 'compression', cylinder, running: true, pressure: psi(value) }))))
+    const dead = (e: Evaluation): number => e.cylinders[2]!.faults.find(({ fault }) => fault === 'valve-not-opening')!.probability
+    const usual = dead(ran())
+    // low: an intake; high: an exhaust that stays shut (a trade article, not named)
+    expect(dead(ran([3, 25]))).toBeGreaterThan(5 * usual)
+    expect(dead(ran([3, 125], [1, 76]))).toBeGreaterThan(5 * usual)
+    expect(dead(ran([3, 74], [1, 76]))).toBeLessThan(usual)
+    expect(ran([3, 74]).objections.map(({ code }) => code)).not.toContain('not-weighed')
+  })
+
   it('a gauge held by hand is badly seated more often: one low cylinder is read again before it is condemned', () => {
     const by = (connection: 'screwed' | 'held', more: Case['readings'] = []): Evaluation => evaluate({ ...four([150, 152, 122, 151], more), gauge: { span: psi(300), accuracyClass: 1.6, connection } })
     expect(sound(by('held'), 3)).toBeGreaterThan(2 * sound(by('screwed'), 3))

@@ -68,7 +68,9 @@ function closeTo(target: Target): (cylinder: number) => boolean {
  */
 function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean = () => true): number[][] {
   const shared = sharedReadings(evidence)
-  const mine = <T extends { readonly reading: number }>(list: readonly T[]): readonly T[] => list.filter((r) => !shared.has(r.reading))
+  // running compression speaks of its cylinder and of the whole engine: it stands by itself
+  const ofEngine = new Set(evidence.engine.map(({ reading }) => reading))
+  const mine = <T extends { readonly reading: number }>(list: readonly T[]): readonly T[] => list.filter((r) => !shared.has(r.reading) && !ofEngine.has(r.reading))
   const groups: number[][] = [...shared].map((reading) => [reading])
   evidence.cylinders.forEach((c, i) => {
     // first strokes were noted with the dry reading and stand with it
@@ -81,9 +83,7 @@ function readingGroups(evidence: Evidence, close: (cylinder: number) => boolean 
     groups.push(c.dry.map((r) => r.reading), c.wet.map((r) => r.reading))
     groups.push(...byKey(c.leakage, (r) => `${r.wet} ${r.rockersSlack}`), ...byKey(sights, (s) => (s.kind === 'sign' ? s.code : s.kind === 'clearance' || s.kind === 'valve-lift' ? s.kind + s.valve : s.kind)))
   })
-  // running compression and traces speak of cylinders and of the whole engine: they stand once
-  const there = new Set(groups.flat())
-  groups.push(...byKey(evidence.engine.filter(({ reading }) => !there.has(reading)), (e) => (e.kind === 'engine-sign' ? e.code : e.kind)))
+  groups.push(...byKey(evidence.engine.filter(({ reading }) => !shared.has(reading)), (e) => (e.kind === 'engine-sign' ? e.code : e.kind)))
   return groups.filter((g) => g.length > 0).sort((a, b) => a[0]! - b[0]!)
 }
 

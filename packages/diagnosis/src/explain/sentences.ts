@@ -25,17 +25,19 @@ export function sayTogether(decibans: number): string {
 export function sayReading(given: Case, readings: readonly number[], decibans: number, about: About): string {
   const first = given.readings[readings[0]!]!
   const strength = Math.abs(decibans) >= 10 ? 'speaks strongly' : Math.abs(decibans) >= 5 ? 'speaks' : 'speaks a little'
-  const tests = new Set(readings.map((r) => JSON.stringify([given.readings[r]!.test, 'wet' in given.readings[r]! && given.readings[r]!.wet])))
+  const tests = new Set(readings.map((r) => kindOf(given.readings[r]!)))
   if (tests.size > 1 && 'cylinder' in first) return `All that was read on ${first.cylinder} ${strength} ${decibans >= 0 ? 'for' : 'against'} ${sayAbout(about)}.`
   return `${capital(nameOf(first, readings.length, given))} ${strength} ${decibans >= 0 ? 'for' : 'against'} ${sayAbout(about)}.`
 }
+
+const kindOf = (r: Reading): string => JSON.stringify([r.test, 'wet' in r && r.wet, 'running' in r && r.running, 'snap' in r && r.snap])
 
 const round = (x: number): string => String(Math.round(x * 10) / 10)
 
 function nameOf(r: Reading, times: number, given: Case): string {
   const again = times > 1 ? ` (${times} readings)` : ''
   switch (r.test) {
-    case 'compression': return `${r.wet ? 'wet reading' : r.running ? 'running compression' : 'compression'} ${round(r.pressure.value)} ${r.pressure.unit} on ${r.cylinder}${again}`
+    case 'compression': return `${r.wet ? 'wet reading' : r.snap ? 'compression in a snap of the throttle' : r.running ? 'running compression' : 'compression'} ${round(r.pressure.value)} ${r.pressure.unit} on ${r.cylinder}${again}`
     case 'leakage': {
       const heard = Object.entries(r.heard ?? {}).filter(([, level]) => (level ?? 0) >= 2).map(([place]) => place)
       const supply = r.supply ?? (r.session === undefined ? given : given.sessions?.[r.session])?.leakageTester?.supply

@@ -29,7 +29,8 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const { engine, layout } = admission
   const session = admission.sessions[admission.judged?.session ?? 0]!
   const used = new Set<number>()
-  const sights = gatherSights(given, admission, knowledge, used)
+  const expected = expectation(admission, session, knowledge)
+  const sights = gatherSights(given, admission, expected.logPa, knowledge, used)
   const unreleased = unreleasedChances(admission.compression, knowledge)
   const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
   const { whole, each } = noFuel(gatherEngine(given, admission, used), knowledge)
@@ -39,7 +40,6 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
     sights: [...sights[i]!, ...each],
     faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
   }))
-  const expected = expectation(admission, session, knowledge)
   const rpm = session.conditions.crankingRpm
   const restrictor = prescribedRestrictorMm(engine.boreMm)
   const checks = [...otherGauges(given, admission), ...runningShares(given, admission)]

@@ -9,8 +9,12 @@ const CYLINDER_CODES = new Set([
   'weak-by-hand', 'locked-by-hand', 'spits-back', 'bubbles-at-plug-thread', 'bubbles-at-joint', 'better-with-other-plug-and-lead', 'piston-low-at-top',
 ])
 
-/** Things seen and relative readings, by cylinder (0-based). Marks the readings it takes as used. */
-export function gatherSights(given: Case, admission: Admission, knowledge: Knowledge, used: Set<number>): SightEvidence[][] {
+/**
+ * Things seen and relative readings, by cylinder (0-based). Marks the readings it takes as used.
+ *
+ * @param expectedLog what a sound engine of this kind should crank (natural logarithm of Pa)
+ */
+export function gatherSights(given: Case, admission: Admission, expectedLog: number, knowledge: Knowledge, used: Set<number>): SightEvidence[][] {
   const lists: SightEvidence[][] = Array.from({ length: admission.engine.cylinders }, () => [])
   const put = (cylinder: number, sight: SightEvidence): void => {
     lists[cylinder - 1]!.push(sight)
@@ -34,7 +38,7 @@ export function gatherSights(given: Case, admission: Admission, knowledge: Knowl
   if (new Set(balance.map((b) => b.cylinder)).size >= 2 && usualDrop > 0) {
     for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
   }
-  relativePressures(admission, put)
+  relativePressures(admission, expectedLog, knowledge, put)
   firstStrokes(admission, put)
   for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
   return lists
@@ -67,8 +71,15 @@ function firstStrokes(admission: Admission, put: (cylinder: number, sight: Sight
   for (const c of noted) put(c.cylinder, { kind: 'first-stroke', reading: c.reading, logRatio: ratio(c) - usual, sd: Math.hypot(c.sdPa / c.pa, c.resolutionPa / Math.sqrt(12) / c.firstStrokePa!) })
 }
 
-/** Running, snap and other sessions' readings count against the median of their own sisters. */
-function relativePressures(admission: Admission, put: (cylinder: number, sight: SightEvidence) => void): void {
+/**
+ * Running, snap and other sessions' readings count against the median of their own sisters; where fewer than three cylinders were read while the engine
+ * ran, against what is usual for what the sisters cranked.
+ */
+function relativePressures(admission: Admission, expectedLog: number, { running }: Knowledge, put: (cylinder: number, sight: SightEvidence) => void): void {
+  const judged = admission.judged
+  const cranked = judged?.kind === 'dry' && judged.cylinders.length > 1 ? upperMedian(judged.cylinders.map((c) => c.pa)) : 0
+  // what all lack while cranking may be there when the engine runs, or not
+  const lacks = cranked > 0 ? Math.max(0, expectedLog - Math.log(cranked)) / 2 : 0
   const groups = new Map<string, Admission['compression'][number][]>()
   for (const c of admission.compression) {
     if (!c.usable || c.kind === 'wet' || c.pa <= 0) continue
@@ -77,12 +88,12 @@ function relativePressures(admission: Admission, put: (cylinder: number, sight: 
     groups.set(key, [...(groups.get(key) ?? []), c])
   }
   for (const list of groups.values()) {
-    if (new Set(list.map((c) => c.cylinder)).size < 3) continue
-    const usual = Math.log(upperMedian(list.map((c) => c.pa)))
-    for (const c of list) {
-      const of = c.kind === 'dry' ? 'session' : c.kind === 'snap' ? 'snap' : 'running'
-      put(c.cylinder, { kind: 'relative', reading: c.reading, logRatio: Math.log(c.pa) - usual, sd: Math.hypot(0.03, c.sdPa / c.pa), of })
-    }
+    const of = list[0]!.kind === 'dry' ? 'session' : list[0]!.kind === 'snap' ? 'snap' : 'running'
+    const few = new Set(list.map((c) => c.cylinder)).size < 3
+    if (few && (of === 'session' || cranked === 0 || admission.engine.fuel !== 'petrol')) continue
+    const { share, spread } = (of === 'snap' ? running.snap : running.idle).value
+    const usual = few ? Math.log(share * cranked) + lacks : Math.log(upperMedian(list.map((c) => c.pa)))
+    for (const c of list) put(c.cylinder, { kind: 'relative', reading: c.reading, logRatio: Math.log(c.pa) - usual, sd: Math.hypot(few ? Math.hypot(spread, lacks) : 0.03, c.sdPa / c.pa), of })
   }
 }
 
