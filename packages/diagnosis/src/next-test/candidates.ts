@@ -148,16 +148,20 @@ function rounds(given: Case, inference: Inference, questions: readonly Question[
 /** From this probability of an ignition fault on it is worth a swap. */
 const LEAST_IGNITION = 0.15
 
-/** Swapping plug and lead, where running signs may come from ignition: it saves no mechanical repair by itself, but settles that question. */
+/**
+ * Swapping plug and lead, where running signs may come from ignition: it saves no mechanical repair by itself, but settles that question. Of a cylinder
+ * that was found not to pull its weight it is the answer itself: if it helps, nothing more need be looked for there.
+ */
 function swaps(given: Case, inference: Inference, done: ReadonlyMap<string, number>): Candidate[] {
   const { minutes, ignition } = inference.space.knowledge
   if (given.engine.fuel !== 'petrol') return []
   return numbers(given.engine.cylinders).flatMap((i): Candidate[] => {
     const p = done.has(`better-with-other-plug-and-lead ${i + 1}`) ? null : ignitionOf(inference, i)
     if (p === null || p < LEAST_IGNITION) return []
+    const lame = inference.evidence.cylinders[i]!.sights.some(({ kind }) => kind === 'power-balance')
     return [{
       tests: [{ test: 'observation', code: 'better-with-other-plug-and-lead', cylinders: [i + 1] }],
-      bits: bitsOfSign(p, ignition.swapHelps.value, ignition.swapHelpsAnyway.value), saved: 0, settles: 0, minutes: minutes.swapPlugAndLead.value.each,
+      bits: bitsOfSign(p, ignition.swapHelps.value, ignition.swapHelpsAnyway.value), saved: 0, settles: lame ? p * ignition.swapHelps.value : 0, minutes: minutes.swapPlugAndLead.value.each,
     }]
   })
 }

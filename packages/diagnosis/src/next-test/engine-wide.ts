@@ -4,6 +4,7 @@ import { GROUPS, type Group } from '../knowledge/signs.ts'
 import { signatures, signChance, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Candidate } from './candidates.ts'
+import { nothingCommon } from './questions.ts'
 import { runningShareOutcomes } from './running-share.ts'
 import { WEARS, worthOfJoint, worthOfLists, type Question, type Worth } from './information.ts'
 import { LABELS } from './stakes.ts'
@@ -24,7 +25,9 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     const overall = worthOverall(inference, questions, groups, asked, chances)
     const ofCause = worthOfLists(inference.causes, causeOutcomes(groups, asked, chances), questions[0]!.settled)
     // what it says of the cylinders and of what they have in common overlaps: the greater of the two is the least that it teaches
-    list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits), saved: overall.saved, settles: Math.max(overall.settles, ofCause.settles), minutes: time })
+    // what asks for nothing but a cause is worth no time where none is in sight: even readings near what was expected are good enough
+    const settles = asked.length === 0 && nothingCommon(inference) ? 0 : Math.max(overall.settles, ofCause.settles)
+    list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits), saved: overall.saved, settles, minutes: time })
   }
   const addSign = (code: string, test: SuggestedTest, time: number): void => {
     if (done.has(code)) return

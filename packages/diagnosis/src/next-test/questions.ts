@@ -3,6 +3,14 @@ import type { Inference } from '../model/posterior.ts'
 import { beliefOf, type Question } from './information.ts'
 import type { Stakes } from './stakes.ts'
 
+/** Where "nothing common to all cylinders" is less likely than this, what they have in common is an open question. */
+const OPEN = 0.75
+
+/** Whether what all cylinders have in common is no question any more. */
+export function nothingCommon({ causes }: Pick<Inference, 'causes'>): boolean {
+  return causes[CAUSES.indexOf('none')]! >= OPEN
+}
+
 /** What is to be learned of each cylinder. */
 export function questionsOf(inference: Inference, stakes: Stakes): Question[] {
   const { own, bridges, causes, states, worn, space, gauge } = inference

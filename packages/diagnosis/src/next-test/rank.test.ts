@@ -146,6 +146,13 @@ describe('what to do next', () => {
     expect(asked(hiss(none), hiss({ ...none, rockersSlack: [1] }))).not.toContainEqual([2])
   })
 
+  it('has plug and lead swapped first where a cylinder of good compression does not pull', () => {
+    const lame: Case['readings'] = [90, 95, 5, 92].map((rpmDrop, i) => ({ test: 'power-balance', cylinder: i + 1, rpmDrop }))
+    const first = (...readings: Case['readings']) => evaluate({ ...four, readings: [...dry(150, 152, 149, 151), ...lame, ...readings] }).next[0]!.tests[0]
+    expect(first()).toEqual({ test: 'observation', code: 'better-with-other-plug-and-lead', cylinders: [3] })
+    expect(first({ test: 'observation', code: 'better-with-other-plug-and-lead', cylinder: 3, present: false })?.code).not.toBe('better-with-other-plug-and-lead')
+  })
+
   it('reads a cylinder again that did not hold, before its leakage is tested', () => {
     const readings = dry(108, 182, 180, 174).map((reading, i) => (i === 0 ? { ...reading, heldTenSeconds: false } : reading))
     const first = evaluate({ ...four, readings }).next.map(({ tests }) => tests[0]!).find(({ test }) => test === 'compression' || test === 'leakage')

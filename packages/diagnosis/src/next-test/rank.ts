@@ -1,8 +1,8 @@
 import type { Case, Suggestion } from '@evenbore/contract'
-import { CAUSES } from '../knowledge/causes.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { EngineSize } from '../repairs/minutes.ts'
 import { candidates, scoreOf } from './candidates.ts'
+import { nothingCommon } from './questions.ts'
 import { sayOpen, sayTest } from './says.ts'
 import { stakesOf } from './stakes.ts'
 
@@ -37,13 +37,10 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
   }
 }
 
-/** Where "nothing common to all cylinders" is less likely than this, what they have in common is an open question. */
-const OPEN = 0.75
-
 function enoughBecause({ own, causes, space }: Inference): string {
   const settled = space.knowledge.stopping.settled.value
   if (!own.every((p) => p.some((x) => x >= settled))) return 'No test at hand would teach or save enough for its time.'
-  if (Math.max(...causes) < settled && causes[CAUSES.indexOf('none')]! < OPEN) {
+  if (Math.max(...causes) < settled && !nothingCommon({ causes })) {
     return 'Each cylinder has a clear leading explanation; what all of them have in common is not settled: look at throttle, cranking speed, gauge and valve timing.'
   }
   return 'Every cylinder has a clear leading explanation; no further test pays for its time.'
