@@ -41,8 +41,8 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
     minutes: '4 Minuten',
     steps: ['Motor läuft auf den anderen, Zündkabel an Masse.', 'Im Leerlauf ablesen; dann Gasstoß und noch einmal ablesen.'],
     good: 'Im Leerlauf etwa die Hälfte des Anlasswerts, beim Gasstoß etwa vier Fünftel. Niedrig: füllt nicht; hoch: leert nicht.',
-    mind: ['Das Rückschlagventil im Schlauch muss leicht gehen; der Schlauch darf den Auspuff nicht berühren.'],
-    sources: ['ein Fachartikel ohne Namen: nur zur Anschauung'],
+    mind: ['Deutlich mehr als die Hälfte, wo alle beim Anlassen niedrig waren: da war Drossel oder Choke zu, oder der Anlasser langsam.', 'Das Rückschlagventil im Schlauch muss leicht gehen; der Schlauch darf den Auspuff nicht berühren.'],
+    sources: ['ein Fachartikel ohne Namen: nur zur Anschauung', `Gegen niedrige Anlasswerte: ${MEMORY}`],
   },
   'power-balance': {
     title: 'Zylindervergleich',

@@ -51,8 +51,8 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
     minutes: '4 minutes',
     steps: ['Engine idling on the others, plug lead earthed.', 'Read while idling; then snap the throttle and read again.'],
     good: 'About half of cranking at idle, about four fifths at the snap. Low: it does not fill; high: it does not empty.',
-    mind: ['Check valve in the hose must be light; the hose must not touch the exhaust.'],
-    sources: ['a trade article, not named: illustrative'],
+    mind: ['Well over half where all cranked low: throttle or choke was shut then, or the starter slow.', 'Check valve in the hose must be light; the hose must not touch the exhaust.'],
+    sources: ['a trade article, not named: illustrative', `Against low cranking: ${MEMORY}`],
   },
   'power-balance': {
     title: 'Power balance',

@@ -41,8 +41,8 @@ export const methods: Readonly<Record<MethodName, MethodCard>> = {
     minutes: '4 minutos',
     steps: ['Motor al ralentí con los otros, cable a masa.', 'Lea al ralentí; luego un acelerón y lea otra vez.'],
     good: 'Al ralentí la mitad del arranque, en el acelerón cuatro quintos. Bajo: no llena; alto: no vacía.',
-    mind: ['La válvula de la manguera debe ser ligera; la manguera no toca el escape.'],
-    sources: ['un artículo del oficio sin nombre: solo ilustra'],
+    mind: ['Bastante más de la mitad donde todos salían bajos al arrancar: mariposa o estárter cerrados entonces, o arranque lento.', 'La válvula de la manguera debe ser ligera; la manguera no toca el escape.'],
+    sources: ['un artículo del oficio sin nombre: solo ilustra', `Frente a lecturas bajas al arrancar: ${MEMORY}`],
   },
   'power-balance': {
     title: 'Balance de potencia',

@@ -47,7 +47,7 @@ function valueWords(reading: EnteredReading, reader: Reader): string {
 
 function compression(reading: Of<'compression'>, { words, unit, locale }: Reader): string {
   const { tests } = words
-  const kind = reading.wet ? tests.names.wet : reading.running ? tests.names.running : reading.snap ? tests.names.snap : ''
+  const kind = reading.wet ? tests.names.wet : reading.snap ? tests.names.snap : reading.running ? tests.names.running : ''
   return [formatPressure(reading.pressure, unit, locale), kind, reading.strokeCount ? tests.strokes(reading.strokeCount) : ''].filter(Boolean).join(', ')
 }
 
