@@ -10,7 +10,7 @@ import { gaugeBehind } from './other-gauge.ts'
 /**
  * Cylinders that were read while cranking and while the engine ran: what a shut throttle or a slow starter took from the cranking reading is not
  * missing while it runs, what late valves or a wrong gauge take is missing in both. Petrol only: a diesel has no throttle. Where one gauge
- * read both, what another one read does not count.
+ * read both, what another one read in the same way does not count.
  */
 export function runningShares(given: Case, { engine, compression, judged }: Admission): RunningShare[] {
   if (engine.fuel !== 'petrol' || judged?.kind !== 'dry') return []
@@ -20,8 +20,7 @@ export function runningShares(given: Case, { engine, compression, judged }: Admi
     if ((kind !== 'running' && kind !== 'snap') || !usable || pa <= 0 || cranked === undefined || cranked.pa <= 0) return []
     return [{ kind: 'running-share', reading, of: kind, otherGauge: gaugeOf(reading) !== gaugeOf(cranked.readings[0]!), running: Math.log(pa), cranking: Math.log(cranked.pa), sd: sdPa / pa }]
   })
-  const same = all.filter(({ otherGauge }) => !otherGauge)
-  return same.length > 0 ? same : all
+  return all.filter(({ of, otherGauge }) => !otherGauge || !all.some((one) => one.of === of && !one.otherGauge))
 }
 
 /** How much more of the common level than usual is there while the engine runs (natural logarithm), and the variance of that. */
@@ -57,7 +56,7 @@ export function excessOf(cause: Cause, at: CommonLevel, otherGauge: boolean, kno
 
 /** How likely the running readings are under a cause, at a common level. */
 export function weighRunning(cause: Cause, at: CommonLevel, shares: readonly RunningShare[], knowledge: Knowledge): number {
-  const seen = excessAt(at.level, shares, knowledge), due = excessOf(cause, at, shares[0]!.otherGauge, knowledge)
+  const seen = excessAt(at.level, shares, knowledge), due = excessOf(cause, at, shares.every(({ otherGauge }) => otherGauge), knowledge)
   const variance = seen.variance + due.variance
   return Math.exp(-0.5 * (seen.mean - due.mean) ** 2 / variance) / Math.sqrt(variance) + knowledge.running.saysNothing.value
 }

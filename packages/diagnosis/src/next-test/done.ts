@@ -3,7 +3,7 @@ import { gaugeBehind } from '../model/other-gauge.ts'
 
 /**
  * What was done, by name and cylinder ("leakage 3", "vacuum"), with how often. "other-gauge": with how many
- * more than one dry readings were taken, told apart by their specifications since a case names no gauge.
+ * more than one dry readings were taken, told apart by their specifications since a case names no gauge, or by the sessions in which one cylinder was read.
  */
 export function doneTests(given: Case): Map<string, number> {
   const done = new Map<string, number>()
@@ -21,6 +21,13 @@ export function doneTests(given: Case): Map<string, number> {
     else mark(r.test)
   }
   const gauges = new Set(given.readings.flatMap((r) => (r.test === 'compression' && !r.wet && !r.running && !r.snap ? [gaugeBehind(given, r)] : [])))
-  if (gauges.size > 1) done.set('other-gauge', gauges.size - 1)
+  // gauges that are described alike, or not at all, cannot be told apart: a cylinder read dry in so many more sessions was read with others
+  const sessions = new Map<number, Set<string>>()
+  for (const r of given.readings) {
+    if (r.test !== 'compression' || r.wet || r.running || r.snap) continue
+    sessions.set(r.cylinder, (sessions.get(r.cylinder) ?? new Set()).add(r.session ?? ''))
+  }
+  const others = Math.max(gauges.size, ...[...sessions.values()].map((ids) => ids.size)) - 1
+  if (others > 0) done.set('other-gauge', others)
   return done
 }

@@ -121,6 +121,11 @@ describe('what to do next', () => {
     const gauge = (accuracyClass: number) => ({ conditions: four.conditions, gauge: { span: psi(300), accuracyClass } })
     const twice: Case = { ...four, sessions: { a: gauge(1.6), b: gauge(2.5) }, readings: ['a', 'b'].flatMap((session) => dry(95, 96, 94, 95).map((reading) => ({ ...reading, session }))) }
     expect(evaluate(twice).next.flatMap(({ tests }) => tests).some(({ first }) => first === 'swap-gauge')).toBe(false)
+    // nor for ever where the gauges are not described: read in two more sessions it was read with two others
+    const again: Case = { ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 18 }, sessions: { a: { conditions: four.conditions }, b: { conditions: four.conditions } }, readings: dry(180, 181, 179, 180) }
+    const more = (...ids: string[]): Case => ({ ...again, readings: [...again.readings, ...ids.map((session) => ({ ...dry(181)[0]!, session }))] })
+    const swaps = (given: Case): boolean => evaluate(given).next.flatMap(({ tests }) => tests).some(({ first }) => first === 'swap-gauge')
+    expect([again, more('a'), more('a', 'b')].map(swaps)).toEqual([true, true, false])
   })
 
   it('tells a leakage test with the rockers of this cylinder slack, with those of a neighbour slack, and with oil in apart', () => {

@@ -25,8 +25,9 @@ export interface CauseOutcomes {
  */
 export function runningShareOutcomes(given: Case, { gauge, space: { knowledge, grid }, sums, flags, evidence }: Inference): CauseOutcomes | null {
   const shares = evidence.engine.filter((e) => e.kind === 'running-share')
-  const snap = shares.some(({ of }) => of === 'running')
-  if (given.engine.fuel !== 'petrol' || shares.some(({ of }) => of === 'snap')) return null
+  const ran = given.readings.filter((r) => r.test === 'compression' && (r.running === true || r.snap === true))
+  const snap = ran.length > 0
+  if (given.engine.fuel !== 'petrol' || ran.some((r) => r.test === 'compression' && r.snap === true)) return null
   const highest = gauge.reduce<number | null>((best, { before }, i) => (before !== null && (best === null || before > gauge[best]!.before!) ? i : best), null)
   if (highest === null) return null
   const spread = (snap ? knowledge.running.snap : knowledge.running.idle).value.spread
@@ -39,7 +40,7 @@ export function runningShareOutcomes(given: Case, { gauge, space: { knowledge, g
       if (!(weight > least)) return
       const at = { level: grid.level[q]!, expected: evidence.expected, speedKnown: evidence.speedKnown, commonLoss: grid.classes[grid.classOf[q]!]!.commonLoss }
       let { mean, variance } = excessOf(CAUSES[e]!, at, false, knowledge)
-      if (snap && variance > 0) {
+      if (snap && shares.length > 0 && variance > 0) {
         // the idle has said by how much
         const seen = excessAt(at.level, shares, knowledge), part = variance / (variance + seen.variance)
         mean += part * (seen.mean - mean)
