@@ -6,7 +6,7 @@ import { weighLooks } from '../model/looks.ts'
 import { plugsOf } from '../model/oily-plugs.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
-import { aroundOf, bridgeOf, causesOf, pick, resum, unreadSums, type EngineSums } from '../model/sums.ts'
+import { aroundOf, bridgeOf, causesOf, picks, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import { OWN_COUNT } from '../model/states.ts'
 import { mistakenFor } from '../model/swapped.ts'
 import type { Likelihood } from '../model/workspace.ts'
@@ -35,7 +35,7 @@ export function whatIf(inference: Inference): WhatIf {
   const { evidence, space, emissions, sums, flags } = inference
   const surroundings = new Map<number, Float64Array[]>()
   // one engine after the other: the arrays of the last one serve the next
-  const rooms: Float64Array[][] = [], room = new Room()
+  const ofOne: Float64Array[] = [], room = new Room()
   /** All but a cylinder's own readings: does not change with them. */
   const around = (i: number): Float64Array[] => {
     let found = surroundings.get(i)
@@ -53,7 +53,7 @@ export function whatIf(inference: Inference): WhatIf {
     }
   }
   const sumsThen = (then: Otherwise, weighed: Flags): EngineSums =>
-    resum(sums, new Map(then.touched.map((i, k) => [i, sumsOf(inference, i, then, (rooms[k] ??= []), room.take)] as const)), weighed, space, room.take)
+    resum(sums, new Map(then.touched.map((i) => [i, sumsOf(inference, i, then, ofOne, room.take)] as const)), weighed, space, room.take)
   /** Own states of the one cylinder that was read otherwise. */
   const ownAlone = (i: number, then: Otherwise): Float64Array => {
     const changed = then.cylinders[i]!
@@ -119,14 +119,15 @@ function seenOtherwise({ evidence, emissions, space, states }: Inference, i: num
   return sum > 0 ? out.map((p) => p / sum) : null
 }
 
-/** Sums of a changed cylinder over its own states, to be asked for before `room`, and what `take` gives, is used again. */
-function sumsOf({ emissions, sums, space }: Inference, i: number, { cylinders, tables }: Otherwise, room: Float64Array[], take: Take) {
+/** Sums of a changed cylinder over its own states for each subset of forbidden groups, in what `take` gives; `room` is free again afterwards. */
+function sumsOf({ emissions, sums, flags, space }: Inference, i: number, { cylinders, tables }: Otherwise, room: Float64Array[], take: Take): Float64Array[] {
+  const levelsOf = (k: number): number => sums.picked[k]![i]!.length / sums.kept.cells.length
   const { dry, wet, leakage, sights } = cylinders[i]!
   if (dry.length + wet.length + leakage.length + sights.length === 0) {
-    return (subset: number, levels: number): Float64Array => unreadSums(emissions[i]!.plain.prior, subset, levels, sums.kept, space, take)
+    return flags.subsets.map((subset, k) => unreadSums(emissions[i]!.plain.prior, subset, levelsOf(k), sums.kept, space, take))
   }
   const emission = summed(tables(i), space, room)
-  return (subset: number, levels: number): Float64Array => pick(emission, subset, levels, sums.kept.cells, space, take)
+  return picks(emission, flags.subsets, sums.kept, space, take)
 }
 
 /** Are the notes that may stand under another cylinder the same? */

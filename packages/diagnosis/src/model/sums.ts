@@ -93,7 +93,7 @@ function boxesOf(cells: Int32Array, from: Int32Array, { families, columnFrom, of
 }
 
 /** A cylinder's sums over the kept cells for the states that a subset of forbidden groups allows: [level * cells + cell]. */
-export function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace, take: Take = fresh): Float64Array {
+function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace, take: Take): Float64Array {
   const all = states.bridgePrior.length
   const out = take(levels * kept.length)
   for (const at of blocksOf({ blocks }, subset, levels, { grouping, states })) {
@@ -123,40 +123,52 @@ function levelsOf(subset: number, { grouping, states }: Workspace): number {
 /** Chains of every gasket, put together over the cells that matter. */
 export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], flags: Flags, space: Workspace): EngineSums {
   const kept = liveCells(emissions, space)
-  // subsets that forbid nothing more of a cylinder share its sums
-  const known = emissions.map(() => new Map<string, Float64Array>())
-  const picked = flags.subsets.map((subset) => {
+  const each = emissions.map((emission) => picks(emission, flags.subsets, kept, space))
+  const picked = flags.subsets.map((_, k) => each.map((list) => list[k]!))
+  const chains = chainsOf(picked, gaskets, kept, space, fresh)
+  return putTogether(kept, gaskets, picked, chains, flags, fresh)
+}
+
+/** A cylinder's sums for each subset of forbidden groups; subsets that forbid nothing more of it share them. */
+export function picks(emission: Emission, subsets: readonly number[], kept: KeptCells, space: Workspace, take: Take = fresh): Float64Array[] {
+  const known = new Map<string, Float64Array>()
+  return subsets.map((subset) => {
     const levels = levelsOf(subset, space)
-    return emissions.map((emission, i) => {
-      const key = `${levels} ${blocksOf(emission, subset, levels, space).join()}`
-      let sums = known[i]!.get(key)
-      if (sums === undefined) known[i]!.set(key, (sums = pick(emission, subset, levels, kept.cells, space)))
-      return sums
-    })
+    const key = `${levels} ${blocksOf(emission, subset, levels, space).join()}`
+    let sums = known.get(key)
+    if (sums === undefined) known.set(key, (sums = pick(emission, subset, levels, kept.cells, space, take)))
+    return sums
   })
-  const summed = gaskets.map((): { readonly list: readonly Float64Array[]; readonly sums: ChainSums }[] => [])
-  const chains = picked.map((list) => gaskets.map((gasket, g) => {
+}
+
+/** The chain of each gasket for each subset; `before` where nothing on it has changed. Chains over the same sums are one. */
+function chainsOf(
+  picked: readonly (readonly Float64Array[])[], gaskets: EngineSums['gaskets'], kept: KeptCells, space: Workspace, take: Take, before: (k: number, g: number) => ChainSums | null = () => null,
+): ChainSums[][] {
+  const known = gaskets.map((): { readonly list: readonly Float64Array[]; readonly sums: ChainSums }[] => [])
+  return picked.map((list, k) => gaskets.map((gasket, g) => {
+    const unchanged = before(k, g)
+    if (unchanged !== null) return unchanged
     const mine = gasket.map((i) => list[i]!)
-    const before = summed[g]!.find((each) => each.list.every((array, j) => array === mine[j]))
-    if (before !== undefined) return before.sums
-    const sums = chainOf(gasket, list, kept, space, fresh)
-    summed[g]!.push({ list: mine, sums })
+    const same = known[g]!.find((one) => one.list.every((array, j) => array === mine[j]))
+    if (same !== undefined) return same.sums
+    const sums = chainOf(gasket, list, kept, space, take)
+    known[g]!.push({ list: mine, sums })
     return sums
   }))
-  return putTogether(kept, gaskets, picked, chains, flags, fresh)
 }
 
 /**
  * The same engine with other sums for some cylinders and, perhaps, other evidence of the whole engine: what has not changed is not summed
  * again. The cells stay: what carried nothing with all readings is not looked at with fewer.
  *
- * @param replaced by cylinder: its sums for a subset of forbidden groups, with so many bridge levels
+ * @param replaced by cylinder: its sums for each subset of forbidden groups
  * @param take where the arrays come from: they are not needed longer than the answer
  */
-export function resum(sums: EngineSums, replaced: ReadonlyMap<number, (subset: number, levels: number) => Float64Array>, flags: Flags, space: Workspace, take: Take): EngineSums {
+export function resum(sums: EngineSums, replaced: ReadonlyMap<number, readonly Float64Array[]>, flags: Flags, space: Workspace, take: Take): EngineSums {
   const { kept, gaskets } = sums
-  const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.(flags.subsets[k]!, before.length / kept.cells.length) ?? before))
-  const chains = sums.chains.map((list, k) => list.map((before, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? chainOf(gaskets[g]!, picked[k]!, kept, space, take) : before)))
+  const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.[k] ?? before))
+  const chains = chainsOf(picked, gaskets, kept, space, take, (k, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? null : sums.chains[k]![g]!))
   return putTogether(kept, gaskets, picked, chains, flags, take)
 }
 
