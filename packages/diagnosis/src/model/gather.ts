@@ -33,7 +33,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const sights = gatherSights(given, admission, expected.logPa, knowledge, used)
   const unreleased = unreleasedChances(admission.compression, knowledge)
   const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
-  const { whole, each } = notFound(gatherEngine(given, admission, used), knowledge)
+  const { whole, each } = fuelNotFound(gatherEngine(given, admission, used), knowledge)
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
     ...gaugeReadings(i + 1, admission, { unreleased, sag }, used),
     leakage: leakageReadings(i + 1, admission, used),
@@ -146,23 +146,18 @@ function crankingSpeeds(admission: Admission, { conditions }: AdmittedSession, {
   })
 }
 
-/** Groups of faults that seldom are in more than one cylinder, so that signs not found say of each what it would have shown by itself. */
-const SELDOM_TWICE = ['coolant', 'fuel'] as const
-
 /**
- * Looked for signs of a group and found none: what each cylinder would have shown by itself. Where one was found it may come from any of
- * them, and all of that group are weighed as signs of the engine, at twice the work.
+ * Looked for petrol in the oil or black smoke, and found neither: what each cylinder would have shown by itself, if petrol ran down its bore (it
+ * adds up). Where one was found it may come from any of them, and all are weighed as signs of the engine, at twice the work. Not so signs of coolant:
+ * two cylinders that bubble share one leak.
  */
-function notFound(signs: readonly EngineEvidence[], { engineSigns }: Knowledge): { readonly whole: readonly EngineEvidence[]; readonly each: readonly SightEvidence[] } {
-  let whole = signs
-  const each: SightEvidence[] = []
-  for (const group of SELDOM_TWICE) {
-    const mine = signs.flatMap((e) => (e.kind === 'engine-sign' && engineSigns[e.code]?.value.groups[group] !== undefined ? [e] : []))
-    if (mine.some(({ present }) => present)) continue
-    whole = whole.filter((e) => !mine.some((one) => one === e))
-    each.push(...mine.map(({ reading, code, present }): SightEvidence => ({ kind: 'sign', reading, code, present })))
+function fuelNotFound(signs: readonly EngineEvidence[], { engineSigns }: Knowledge): { readonly whole: readonly EngineEvidence[]; readonly each: readonly SightEvidence[] } {
+  const mine = signs.flatMap((e) => (e.kind === 'engine-sign' && engineSigns[e.code]?.value.groups.fuel !== undefined ? [e] : []))
+  if (mine.some(({ present }) => present)) return { whole: signs, each: [] }
+  return {
+    whole: signs.filter((e) => !mine.some((one) => one === e)),
+    each: mine.map(({ reading, code, present }): SightEvidence => ({ kind: 'sign', reading, code, present })),
   }
-  return { whole, each }
 }
 
 function gatherEngine(given: Case, { sessions }: Admission, used: Set<number>): EngineEvidence[] {
