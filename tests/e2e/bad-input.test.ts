@@ -88,13 +88,17 @@ test('a request that a proxy sends twice counts once', async () => {
 
 test('the network goes and comes at every step of other tests; all of it arrives, in order', async () => {
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
-  await openSignedIn(page, `${testPage('leakage')}&cylinder=3&oil=yes`)
+  await openSignedIn(page, `${testPage('leakage')}&cylinder=3&oil=yes&slack=2`)
   await page.getByRole('button', { name: 'Percent' }).or(page.getByText('Percent', { exact: true })).first().click()
   await context.setOffline(true)
   const oil = page.getByLabel('With oil in the cylinder'), slack = page.getByLabel(/Rockers of \d slack/).first()
   await page.getByText('Cylinder 3: Lost, percent').waitFor()
   await soon(() => oil.isChecked()).toBe(true)
   await page.getByText('Petrol engines only').waitFor()
+  // a neighbour's rockers, as suggested; this cylinder's own are another box
+  const neighbours = page.getByLabel('Rockers of 2 slack')
+  await soon(async () => [await neighbours.isChecked(), await slack.isChecked()]).toEqual([true, false])
+  await neighbours.uncheck()
   await slack.check()
   await line().fill('25 %')
   await keep(page).click()
