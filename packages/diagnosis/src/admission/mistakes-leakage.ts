@@ -26,9 +26,9 @@ export function leakageMistakes(value: Case, layout: EngineLayout, sessions: rea
   const swapped = wrongCylinder(layout, all, judged)
   raise('wrong-cylinder', swapped, `One of ${swapped.length > 0 ? cylinderWords(swapped) : ''} is low but tight and its neighbour normal but leaky: a reading may stand under the wrong cylinder.`, 'Repeat one of the two tests on both cylinders.')
   for (const list of Map.groupBy(all.filter(({ percent }) => percent !== null), ({ cylinder, wet, rockersSlack }) => JSON.stringify([cylinder, wet, rockersSlack])).values()) {
-    const percents = list.map(({ percent }) => percent!)
+    const percents = list.map(({ percent }) => percent!).sort((a, b) => a - b)
     if (Math.max(...percents) - Math.min(...percents) > leakageTest.repeatsApart.value) {
-      raise('repeat-disagrees', list, `Leakage of ${cylinderWords(list)}, tested in the same way, was ${percents.map(Math.round).join(' and then ')} percent.`, 'Turn the engine over, bring the piston to firing top dead centre and test once more. If the leak stays away a valve hung or something lay on its seat: run the engine and test again before the head comes off.')
+      raise('repeat-disagrees', list, `Leakage of ${cylinderWords(list)}, tested in the same way, was ${percents.map(Math.round).join(' and ')} percent.`, 'Turn the engine over, bring the piston to firing top dead centre and test once more. If the leak stays away a valve hung or something lay on its seat: run the engine and test again before the head comes off.')
     }
   }
   const against = againstCompression(layout, sessions, all, judged)

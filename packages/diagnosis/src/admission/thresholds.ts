@@ -55,6 +55,7 @@ export const THRESHOLDS = {
   leakDisagreementLeast: memory(0.12),
   /** all low by this part of the expected low end while even */
   throttleShut: memory(0.8),
+  /** but not by more than this part of it */
   throttleShutLeast: memory(0.35),
   throttleShutSpread: practice(0.1),
 } as const satisfies Record<string, Threshold>

@@ -81,7 +81,7 @@ export function whatIf(inference: Inference): WhatIf {
       let world: { sums: EngineSums; causes: Float64Array } | undefined
       const changedWorld = () => {
         if (world !== undefined) return world
-        const weighed = engine === evidence.engine ? flags : weighFlags(engine, { expected: evidence.expected, speedKnown: evidence.speedKnown }, space.grid, space.knowledge, evidence.engine)
+        const weighed = engine === evidence.engine ? flags : weighFlags(engine, evidence, space.grid, space.knowledge, evidence.engine)
         const inAll = sumsThen(then, weighed)
         return (world = { sums: inAll, causes: causesOf(inAll, weighed) })
       }

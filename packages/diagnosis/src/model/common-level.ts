@@ -1,6 +1,7 @@
 import type { Cause } from '../knowledge/causes.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { CrankingSpeed, Evidence } from './evidence.ts'
+import type { Grid } from './grid.ts'
 
 /** A common level (logarithm of Pa) against what was expected of it, and what even wear has to do with it. */
 export interface CommonLevel {
@@ -9,6 +10,11 @@ export interface CommonLevel {
   readonly speedKnown: boolean
   /** Of the class of engine: 0 where it is not evenly worn. */
   readonly commonLoss: number
+}
+
+/** The level of a column of the grid. */
+export function levelOfColumn(q: number, { level, classes, classOf }: Grid, { expected, speedKnown }: Pick<Evidence, 'expected' | 'speedKnown'>): CommonLevel {
+  return { level: level[q]!, expected, speedKnown, commonLoss: classes[classOf[q]!]!.commonLoss }
 }
 
 /** Mean and variance of what a cause took from the level (negative natural logarithm): that it did shows in the level too, and so does what such an engine should read. */

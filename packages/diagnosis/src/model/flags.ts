@@ -5,7 +5,7 @@ import { GROUPS, type EngineSign, type Group } from '../knowledge/signs.ts'
 import type { EngineEvidence, Evidence, VacuumEvidence } from './evidence.ts'
 import type { Grid } from './grid.ts'
 import { weighOtherGauges } from './other-gauge.ts'
-import { weighSpeed } from './common-level.ts'
+import { levelOfColumn, weighSpeed } from './common-level.ts'
 import { weighRunning } from './running-share.ts'
 import type { StateSpace } from './states.ts'
 
@@ -77,7 +77,7 @@ export function weighFlags(evidence: readonly EngineEvidence[], known: Pick<Evid
     const gauges = cause === 'gauge-error' ? gain : null
     if (gauges === null && running.length + speeds.length === 0) return null
     return grid.level.map((level, q) => {
-      const at = { ...known, level, commonLoss: grid.classes[grid.classOf[q]!]!.commonLoss }
+      const at = levelOfColumn(q, grid, known)
       return (gauges === null ? 1 : gauges.wrongAt(level)) *
         (running.length === 0 ? 1 : weighRunning(cause, at, running, knowledge)) *
         (speeds.length === 0 ? 1 : weighSpeed(cause, at, speeds, knowledge))

@@ -62,7 +62,7 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const { states, ears } = prepare(evidence, knowledge, refine)
   const gauge = evidence.cylinders.map((c) => gaugeEvidence(c, evidence, knowledge))
   const grid = layGrid(evidence, gauge, states, knowledge, refine)
-  const flags = weighFlags(evidence.engine, { expected: evidence.expected, speedKnown: evidence.speedKnown }, grid, knowledge)
+  const flags = weighFlags(evidence.engine, evidence, grid, knowledge)
   const space: Workspace = {
     knowledge, states, grid, ears, curve: tabulatePercent(evidence), subsets: flags.subsets,
     grouping: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),

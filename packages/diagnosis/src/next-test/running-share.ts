@@ -1,5 +1,6 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES } from '../knowledge/causes.ts'
+import { levelOfColumn } from '../model/common-level.ts'
 import { excessAt, excessOf } from '../model/running-share.ts'
 import type { Inference } from '../model/posterior.ts'
 import { causeColumns } from '../model/sums.ts'
@@ -38,7 +39,7 @@ export function runningShareOutcomes(given: Case, { gauge, space: { knowledge, g
     let total = 0
     columns.forEach((weight, q) => {
       if (!(weight > least)) return
-      const at = { level: grid.level[q]!, expected: evidence.expected, speedKnown: evidence.speedKnown, commonLoss: grid.classes[grid.classOf[q]!]!.commonLoss }
+      const at = levelOfColumn(q, grid, evidence)
       let { mean, variance } = excessOf(CAUSES[e]!, at, false, knowledge)
       if (snap && shares.length > 0 && variance > 0) {
         // the idle has said by how much

@@ -1,4 +1,5 @@
 import type { CompressionReading, CylinderBelief } from '@evenbore/contract'
+import { gaugeBehind } from '../model/other-gauge.ts'
 import type { Side } from './baseline.ts'
 
 /** A cylinder believed sound at least this much before is still a measure for its sisters. */
@@ -10,18 +11,17 @@ const STILL_SOUND = 0.9
  */
 export function unreadSisters(before: Side, after: Side, beliefs: readonly CylinderBelief[]): CompressionReading[] {
   const then = before.admission.judged, now = after.admission.judged
-  if (then?.kind !== 'dry' || now?.kind !== 'dry') return []
-  const session = after.admission.sessions[now.session]!, old = before.admission.sessions[then.session]!
-  const gauge = ({ spanPa, boundPa, statedResolutionPa, volumeBeforeValveMl, held }: typeof session.gauge): string => JSON.stringify([spanPa, boundPa, statedResolutionPa, volumeBeforeValveMl, held])
-  const described = session.gauge.stated || old.gauge.stated
-  if (described && gauge(session.gauge) !== gauge(old.gauge)) return []
-  const read = new Set(now.cylinders.map(({ cylinder }) => cylinder)), strokes = now.cylinders[0]?.evidence[0]?.strokes
+  const first = now?.cylinders[0]?.evidence[0]
+  if (then?.kind !== 'dry' || now?.kind !== 'dry' || first === undefined) return []
+  const noted = ({ case: given }: Side, reading: number): CompressionReading => given.readings[reading] as CompressionReading
+  const gauge = gaugeBehind(after.case, noted(after, first.reading))
+  const read = new Set(now.cylinders.map(({ cylinder }) => cylinder)), { id } = after.admission.sessions[now.session]!
   return then.cylinders.flatMap(({ cylinder, evidence }) => {
     const sound = beliefs.find((belief) => belief.cylinder === cylinder)?.sound ?? 0
     if (read.has(cylinder) || sound < STILL_SOUND) return []
-    return evidence.filter((each) => each.strokes === strokes).map(({ reading }): CompressionReading => {
-      const { session: _session, seq: _seq, ...plain } = before.case.readings[reading] as CompressionReading
-      return session.id === null ? plain : { ...plain, session: session.id }
+    return evidence.filter(({ strokes, reading }) => strokes === first.strokes && gaugeBehind(before.case, noted(before, reading)) === gauge).map(({ reading }): CompressionReading => {
+      const { session: _session, seq: _seq, ...plain } = noted(before, reading)
+      return id === null ? plain : { ...plain, session: id }
     })
   })
 }
