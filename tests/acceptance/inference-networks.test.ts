@@ -59,7 +59,7 @@ describe('published networks through forward-backward over a chain with cells', 
     Float64Array.from({ length: 2 * cells }, (_, at) => weight(at < cells ? 0 : 1, at % cells))
   const probability = (emissions: readonly Float64Array[], prior: readonly number[]): { total: number; bridged: number } => {
     const sums = sumChain(emissions, even, prior.length)
-    const part = bridged(sums, 0, prior.length)
+    const part = bridged(sums, 0, even, prior.length)
     return { total: prior.reduce((sum, p, cell) => sum + p * sums.total[cell]!, 0), bridged: prior.reduce((sum, p, cell) => sum + p * part[cell]!, 0) }
   }
 

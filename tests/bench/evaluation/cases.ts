@@ -1,7 +1,7 @@
 import type { Case } from '@evenbore/contract'
 
 /** How much of the engine was tested. */
-export const STAGES = ['dry', 'leakage', 'everything'] as const
+export const STAGES = ['dry', 'leakage', 'everything', 'petrol'] as const
 export type Stage = (typeof STAGES)[number]
 
 export interface Engine {
@@ -23,7 +23,7 @@ const psi = (value: number) => ({ value, unit: 'psi' as const })
 const DRY = [152, 149, 112, 150, 154, 147, 151, 148]
 const WET = [172, 168, 126, 170, 175, 166, 171, 169]
 
-/** An engine with a leaking exhaust valve in 3, read dry; dry, wet and leakage; or with every other test too. */
+/** An engine with a leaking exhaust valve in 3, read dry; dry, wet and leakage; with every other test too; and with petrol found in its oil: signs of all kinds. */
 export function caseFor({ cylinders, layout, firingOrder }: Engine, stage: Stage): Case {
   const numbers = Array.from({ length: cylinders }, (_, i) => i + 1)
   const leakage = numbers.flatMap((cylinder): Case['readings'] => [
@@ -47,7 +47,8 @@ export function caseFor({ cylinders, layout, firingOrder }: Engine, stage: Stage
     leakageTester: { supply: psi(80), restrictorMm: 1.016 },
     readings: [
       ...numbers.map((cylinder): Case['readings'][number] => ({ test: 'compression', cylinder, pressure: psi(DRY[cylinder - 1]!) })),
-      ...(stage === 'dry' ? [] : leakage), ...(stage === 'everything' ? rest : []),
+      ...(stage === 'dry' ? [] : leakage), ...(stage === 'everything' || stage === 'petrol' ? rest : []),
+      ...(stage === 'petrol' ? [{ test: 'observation' as const, code: 'petrol-in-oil' as const, present: true }] : []),
     ],
   }
 }

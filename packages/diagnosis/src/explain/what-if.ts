@@ -93,7 +93,7 @@ export function whatIf(inference: Inference): WhatIf {
       }
       return (target) => {
         if (target.kind === 'cause') return changedWorld().causes[target.cause]!
-        if (target.kind === 'bridge') return bridgeOf(changedWorld().sums, target.gasket, target.pair)
+        if (target.kind === 'bridge') return bridgeOf(changedWorld().sums, target.gasket, target.pair, space)
         let own = owns.get(target.cylinder)
         if (own === undefined) owns.set(target.cylinder, (own = ownOf(target.cylinder)))
         return own[target.fault]!
@@ -126,8 +126,8 @@ function sumsOf({ emissions, sums, flags, space }: Inference, i: number, { cylin
   if (dry.length + wet.length + leakage.length + sights.length === 0) {
     return flags.subsets.map((subset, k) => unreadSums(emissions[i]!.plain.prior, subset, levelsOf(k), sums.kept, space, take))
   }
-  const emission = summed(tables(i), space, room)
-  return picks(emission, flags.subsets, sums.kept, space, take)
+  const emission = summed(tables(i), sums.kept, space, room)
+  return picks(emission, flags.subsets, sums.kept.cells.map((_, at) => at), space, take)
 }
 
 /** Are the notes that may stand under another cylinder the same? */

@@ -55,7 +55,7 @@ describe('forward-backward over the bridges of a gasket', () => {
         around(sums, j, PRIOR, CELLS, cavity)
         for (let b = 0; b < PRIOR.length; b++) expect(cavity[b * CELLS + cell]).toBeCloseTo(felt[j]![b]!, 12)
       })
-      pair.forEach((p, j) => expect(bridged(sums, j, CELLS)[cell]).toBeCloseTo(p, 12))
+      pair.forEach((p, j) => expect(bridged(sums, j, PRIOR, CELLS)[cell]).toBeCloseTo(p, 12))
     }
   })
 })

@@ -1,7 +1,7 @@
 import type { StateGroup } from './groups.ts'
 import type { Tables } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
-import type { KeptCells, Workspace } from './workspace.ts'
+import type { Cells, KeptCells, Workspace } from './workspace.ts'
 
 /**
  * Sums of a cylinder on which oil and air were not tried: its states differ in the loss of pressure and in the prior of their class
@@ -9,8 +9,8 @@ import type { KeptCells, Workspace } from './workspace.ts'
  */
 export type DryTables = Pick<Tables, 'dry' | 'weight' | 'live' | 'prior'>
 
-/** As `sumStates`: blocks [signature * bridge levels + level] over the cells of the grid, null where no state is. */
-export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace): (Float64Array | null)[] {
+/** As `sumStates`: blocks [signature * bridge levels + level] over the kept cells, null where no state is. */
+export function sumDry(tables: DryTables, { cells, from }: Cells, { grid, grouping, states }: Workspace): (Float64Array | null)[] {
   const levels = states.bridgePrior.length
   const columns: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
   const byClass = new Float64Array(grid.classes.length), byOwn = new Float64Array(OWN_COUNT)
@@ -20,11 +20,10 @@ export function sumDry(tables: DryTables, { grid, grouping, states }: Workspace)
     const at = group.lossRow * grid.ladderFrom[grid.families.length]!
     for (let q = 0; q < grid.columns; q++) into[q]! += byClass[grid.classOf[q]!]! * (tables.dry === null ? 1 : tables.dry[at + grid.levelOf[q]!]!)
   }
-  if (grid.cells === grid.columns) return columns
   return columns.map((column) => {
     if (column === null) return null
-    const block = new Float64Array(grid.cells)
-    for (let q = 0; q < grid.columns; q++) block.fill(column[q]!, grid.offset[q]!, q + 1 < grid.columns ? grid.offset[q + 1]! : grid.cells)
+    const block = new Float64Array(cells.length)
+    for (let q = 0; q < grid.columns; q++) block.fill(column[q]!, from[q]!, from[q + 1]!)
     return block
   })
 }

@@ -11,7 +11,7 @@ import { faultChance } from './past.ts'
 import { mistakenFor, notedUnder } from './swapped.ts'
 import { sumStates } from './state-sums.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Emission, Likelihood, Priors, Workspace } from './workspace.ts'
+import type { Cells, Emission, Likelihood, Priors, Workspace } from './workspace.ts'
 
 /** Priors of the own states (sound, then each fault) of cylinders with this place and past. */
 export function ownPriors({ faultFactors }: CylinderEvidence, count: number, grid: Grid, knowledge: Knowledge): Priors {
@@ -49,17 +49,14 @@ export function allPriors({ cylinders }: Evidence, grid: Grid, knowledge: Knowle
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
 const PRUNE = 1e-7
+/** Where all readings together can lie is told by states that are not below this part of the best. */
+const LEADING = 1e-4
 /** States under a bridge are many small ones: so much less of them is left out. */
 const BRIDGE_CARE = 10
 
-/** Sums the readings of one cylinder over its own states, for each bridge level and cell of the grid. */
-export function emit(index: number, gauge: readonly GaugeEvidence[], evidence: Evidence, space: Workspace, priors: Priors): Emission {
-  return summed(likelihoodOf(index, gauge, evidence, space, priors), space)
-}
-
-/** The sums of a cylinder whose tables are there; `room` as in `sumStates`. */
-export function summed(likelihood: Likelihood, space: Workspace, room?: Float64Array[]): Emission {
-  const blocks = sumStates(likelihood, space, room)
+/** The sums of a cylinder whose tables are there over its own states, for each bridge level and kept cell; `room` as in `sumStates`. */
+export function summed(likelihood: Likelihood, kept: Cells, space: Workspace, room?: Float64Array[]): Emission {
+  const blocks = sumStates(likelihood, kept, space, room)
   return { ...likelihood, blocks, scale: scaleToOne(blocks) }
 }
 
@@ -93,9 +90,14 @@ export function likelihoodOf(index: number, gauge: readonly GaugeEvidence[], evi
   }
   let largest = 0
   for (let s = 0; s < states.count; s++) if (bound[s]! > largest) largest = bound[s]!
-  const live = new Uint8Array(states.count)
-  for (let s = 0; s < states.count; s++) if (bound[s]! >= largest * PRUNE) live[s] = 1
-  return { plain, dry, wet, leak, leakAt, leakRow, looks, weight, prior, likeliest, kinds, live }
+  const live = new Uint8Array(states.count), leading = new Uint8Array(states.count), atBest = new Float64Array(OWN_COUNT)
+  for (let s = 0; s < states.count; s++) {
+    if (!(bound[s]! >= largest * PRUNE)) continue
+    live[s] = 1
+    if (bound[s]! >= largest * LEADING) leading[s] = 1
+    atBest[states.own[s]!]! += bound[s]! / likeliest[states.own[s]!]!
+  }
+  return { plain, dry, wet, leak, leakAt, leakRow, looks, weight, prior, likeliest, kinds, live, leading, atBest }
 }
 
 /** Upper bounds of each state's contribution by prior (that of a bridge included: it is counted once for both its cylinders), looks and gauge. */

@@ -23,7 +23,28 @@ export interface Grouping {
   readonly unread: readonly StateGroup[]
 }
 
+/** States that lose the same pressure, whatever else they differ in. */
+export type LossGroup = Pick<StateGroup, 'lossRow' | 'states' | 'runs'>
+
 const known = new WeakMap<StateSpace, Map<number, Grouping>>()
+const byLossAlone = new WeakMap<StateSpace, readonly LossGroup[]>()
+
+/** All states by the pressure that they lose; made once. */
+export function lossGroups(states: StateSpace): readonly LossGroup[] {
+  let groups = byLossAlone.get(states)
+  if (groups === undefined) {
+    groups = [...Map.groupBy(Array.from({ length: states.count }, (_, s) => s), (s) => states.lossRow[s]!)].map(([lossRow, list]) => ({ lossRow, ...inRuns(list, states) }))
+    byLossAlone.set(states, groups)
+  }
+  return groups
+}
+
+/** States ordered by what oil gives back, and where a run of equal return begins. */
+function inRuns(list: readonly number[], { sealRow }: StateSpace): Pick<StateGroup, 'states' | 'runs'> {
+  const ordered = list.toSorted((a, b) => sealRow[a]! - sealRow[b]! || a - b)
+  const runs = [...ordered.keys()].filter((i) => i === 0 || sealRow[ordered[i]!] !== sealRow[ordered[i - 1]!])
+  return { states: Int32Array.from(ordered), runs: Int32Array.of(...runs, ordered.length) }
+}
 
 /** Groups of the state space for a mask of fault groups in question; made once for each. */
 export function groupStates(states: StateSpace, signatures: Uint8Array, mask: number): Grouping {
@@ -50,12 +71,7 @@ function groupsBy(states: StateSpace, signatures: Uint8Array, occurring: readonl
   }
   const groups = [...lists.values()].map((list) => {
     const first = list[0]!
-    const ordered = list.sort((a, b) => states.sealRow[a]! - states.sealRow[b]! || a - b)
-    const runs = [...ordered.keys()].filter((i) => i === 0 || states.sealRow[ordered[i]!] !== states.sealRow[ordered[i - 1]!])
-    return {
-      bridgeLevel: states.bridgeLevel[first]!, lossRow: states.lossRow[first]!, signature: occurring.indexOf(signatures[first]!),
-      states: Int32Array.from(ordered), runs: Int32Array.of(...runs, ordered.length),
-    }
+    return { bridgeLevel: states.bridgeLevel[first]!, lossRow: states.lossRow[first]!, signature: occurring.indexOf(signatures[first]!), ...inRuns(list, states) }
   })
   return groups.sort((a, b) => a.signature - b.signature || a.bridgeLevel - b.bridgeLevel)
 }

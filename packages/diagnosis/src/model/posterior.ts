@@ -1,10 +1,11 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { gaugeEvidence } from './compression.ts'
-import { allPriors, emit } from './emission.ts'
+import { allPriors, likelihoodOf, summed } from './emission.ts'
 import type { Evidence } from './evidence.ts'
 import { signatures, weighFlags, type Flags } from './flags.ts'
 import { layGrid, type GaugeEvidence } from './grid.ts'
 import { groupStates } from './groups.ts'
+import { roughlyKept } from './kept-cells.ts'
 import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
 import { Room } from './room.ts'
@@ -68,8 +69,12 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
     grouping: groupStates(states, signatures(states, knowledge), flags.subsets.reduce((bits, s) => bits | s, 0)),
   }
   const priors = allPriors(evidence, grid, knowledge)
-  const emissions = evidence.cylinders.map((_, i) => emit(i, gauge, evidence, space, priors[i]!))
-  const sums = sumEngine(evidence.gaskets, emissions, flags, space)
+  const likelihoods = evidence.cylinders.map((_, i) => likelihoodOf(i, gauge, evidence, space, priors[i]!))
+  const roughly = roughlyKept(likelihoods, space)
+  const blocks = likelihoods.map((likelihood) => summed(likelihood, roughly, space))
+  const sums = sumEngine(evidence.gaskets, blocks, roughly, flags, space)
+  // the largest arrays of all, and nobody asks for them again
+  const emissions = blocks.map(({ blocks: _, ...kept }) => kept)
   const worn = emissions.map(() => new Float64Array(states.count))
   const room = new Room()
   const stateProbabilities = emissions.map((emission, i) => {
@@ -77,9 +82,7 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
     return normed(weighStates(emission, emission.scale, aroundOf(sums, i, space, room.take), sums.kept, space, worn[i]!), worn[i]!)
   })
   const own = stateProbabilities.map((p) => byOwn(p, states))
-  // the largest arrays of all, and nobody asks for them again
-  const likelihoods = emissions.map(({ blocks: _, ...kept }) => kept)
-  return { evidence, space, gauge, emissions: likelihoods, flags, sums, causes: causesOf(sums, flags), ...commonMeans(sums, space), bridges: bridgesOf(sums), own, states: stateProbabilities, worn }
+  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags), ...commonMeans(sums, space), bridges: bridgesOf(sums, space), own, states: stateProbabilities, worn }
 }
 
 /** Weights as probabilities; what inclusion and exclusion left below zero is none. */

@@ -2,7 +2,7 @@ import { sumDry, weighDry } from './dry-sums.ts'
 import type { StateGroup } from './groups.ts'
 import type { Kinds } from './kinds.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
+import type { Box, Cells, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** What the sums need of a cylinder. */
 export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakAt' | 'leakRow' | 'weight' | 'prior' | 'live' | 'kinds'>
@@ -10,11 +10,11 @@ export type Tables = Pick<Emission, 'dry' | 'wet' | 'leak' | 'leakAt' | 'leakRow
 /** Room for the sums over one group, for each kind: by healthy leak; by rise and healthy leak; and over the groups by level as well. */
 interface Scratch { readonly byLeak: Float64Array; readonly byCell: Float64Array; readonly byLevel: Float64Array; readonly touched: Uint8Array; readonly inGroup: Uint8Array; readonly inBlock: Uint8Array }
 
-function scratchFor(kinds: Kinds, { grid }: Workspace): Scratch {
-  const cells = grid.families.reduce((most, _, f) => Math.max(most, widthOf(f, grid)), 0)
-  const levels = grid.ladders.reduce((most, { count }) => Math.max(most, count), 0)
+function scratchFor(kinds: Kinds, { boxes }: Cells, { grid }: Workspace): Scratch {
+  const most = (of: (box: Box, f: number) => number): number => boxes.reduce((largest, box, f) => Math.max(largest, of(box, f)), 0)
   return {
-    byLeak: new Float64Array(kinds.most * grid.leakCount), byCell: new Float64Array(kinds.most * cells), byLevel: new Float64Array(kinds.most * levels * cells),
+    byLeak: new Float64Array(kinds.most * most(({ leaks }) => leaks)), byCell: new Float64Array(kinds.most * most(({ rises, leaks }) => rises * leaks)),
+    byLevel: new Float64Array(kinds.most * most(({ rises, leaks }, f) => grid.ladders[f]!.count * rises * leaks)),
     touched: new Uint8Array(kinds.most), inGroup: new Uint8Array(kinds.most), inBlock: new Uint8Array(kinds.most),
   }
 }
@@ -35,46 +35,39 @@ function liveBlocks({ dry, live }: Tables, { grouping }: Workspace): Block[] {
 
 /**
  * Sums the likelihood of a cylinder's readings over its own states: blocks [signature * bridge levels + level], each over the
- * cells of the grid; null where no state is.
+ * kept cells; null where no state is.
  *
- * @param room arrays of an earlier sum over the same grid that nobody needs any more: taken for the blocks, and grown by what is missing
+ * @param room arrays of an earlier sum over the same cells that nobody needs any more: taken for the blocks, and grown by what is missing
  */
-export function sumStates(tables: Tables, space: Workspace, room: Float64Array[] = []): (Float64Array | null)[] {
-  if (tables.wet === null && tables.leak === null) return sumDry(tables, space)
+export function sumStates(tables: Tables, kept: Cells, space: Workspace, room: Float64Array[] = []): (Float64Array | null)[] {
+  if (tables.wet === null && tables.leak === null) return sumDry(tables, kept, space)
   const { grid, grouping, states } = space
   const levels = states.bridgePrior.length
   const out: (Float64Array | null)[] = new Array<null>(grouping.signatures.length * levels).fill(null)
-  const scratch = scratchFor(tables.kinds, space)
+  const scratch = scratchFor(tables.kinds, kept, space)
   let taken = 0
   for (const { signature, bridgeLevel, groups } of liveBlocks(tables, space)) {
-    const block = (room[taken++] ??= new Float64Array(grid.cells)).fill(0)
+    const block = (room[taken++] ??= new Float64Array(kept.cells.length)).fill(0)
     out[signature * levels + bridgeLevel] = block
     for (let f = 0; f < grid.families.length; f++) {
-      if (grid.ladders[f]!.count === 0) continue
+      const box = kept.boxes[f]!
+      if (box.rises * box.leaks === 0) continue
       scratch.inBlock.fill(0)
       for (const group of groups) {
-        innerOf(group, f, tables, space, scratch)
-        addLevels(group, f, tables, space, scratch)
+        innerOf(group, f, tables, space, box, scratch)
+        addLevels(group, f, tables, space, box, scratch)
       }
-      spread(f, tables, space, scratch, block)
+      spread(f, tables, space, kept, scratch, block)
     }
   }
   return out
 }
 
-/** Cells within a column of a family. */
-function widthOf(f: number, { families, rises, leakFrom, leakTo }: Workspace['grid']): number {
-  const first = families[f]![0]!
-  return rises.length * (leakTo[first]! - leakFrom[first]!)
-}
-
 /** Weight x wet x leak likelihood of a group's states over rise and healthy leak, for each kind, into `byCell`. */
-function innerOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, weight, live, kinds }: Tables, space: Workspace, scratch: Scratch): void {
-  const { grid, states } = space
+function innerOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, weight, live, kinds }: Tables, { grid, states }: Workspace, box: Box, scratch: Scratch): void {
   const { byLeak, byCell, touched, inGroup } = scratch
-  const first = grid.families[f]![0]!
-  const from = grid.leakFrom[first]!, width = grid.leakTo[first]! - from
-  const rises = grid.rises.length, count = rises * width
+  const { rises, leaks: width } = box
+  const from = grid.leakFrom[grid.families[f]![0]!]! + box.leak, count = rises * width
   const kindCount = kinds.ratios[f]!.length
   byLeak.fill(0, 0, kindCount * width)
   inGroup.fill(0)
@@ -96,7 +89,7 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, wei
       }
     }
     if (any === 0) continue
-    const wetAt = (f * states.sealRows.length + states.sealRow[list[runs[r]!]!]!) * rises
+    const wetAt = (f * states.sealRows.length + states.sealRow[list[runs[r]!]!]!) * grid.rises.length + box.rise
     for (let kind = 0; kind < kindCount; kind++) {
       if (touched[kind] === 0) continue
       touched[kind] = 0
@@ -114,8 +107,8 @@ function innerOf(group: StateGroup, f: number, { wet, leak, leakAt, leakRow, wei
 }
 
 /** Adds a group to the sums by level: its cells times the dry likelihood of its loss. */
-function addLevels(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: Workspace, { byCell, byLevel, inGroup, inBlock }: Scratch): void {
-  const count = widthOf(f, grid)
+function addLevels(group: StateGroup, f: number, { dry, kinds }: Tables, { grid }: Workspace, { rises, leaks }: Box, { byCell, byLevel, inGroup, inBlock }: Scratch): void {
+  const count = rises * leaks
   const levels = grid.ladders[f]!.count
   const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
   for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
@@ -131,16 +124,16 @@ function addLevels(group: StateGroup, f: number, { dry, kinds }: Tables, { grid 
 }
 
 /** Gives each class its part of each kind. */
-function spread(f: number, { kinds }: Tables, { grid }: Workspace, { byLevel, inBlock }: Scratch, block: Float64Array): void {
-  const count = widthOf(f, grid)
+function spread(f: number, { kinds }: Tables, { grid }: Workspace, { boxes, from, inner }: Cells, { byLevel, inBlock }: Scratch, block: Float64Array): void {
+  const count = boxes[f]!.rises * boxes[f]!.leaks
   const levels = grid.ladders[f]!.count
   grid.families[f]!.forEach((c, i) => {
     for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
       const ratio = kinds.ratios[f]![kind]![i]!
       if (inBlock[kind] === 0 || ratio === 0) continue
       for (let q = grid.columnFrom[c]!; q < grid.columnFrom[c + 1]!; q++) {
-        const to = grid.offset[q]!, from = (kind * levels + grid.levelOf[q]! - grid.ladderFrom[f]!) * count
-        for (let k = 0; k < count; k++) block[to + k]! += ratio * byLevel[from + k]!
+        const level = (kind * levels + grid.levelOf[q]! - grid.ladderFrom[f]!) * count
+        for (let at = from[q]!; at < from[q + 1]!; at++) block[at]! += ratio * byLevel[level + inner[at]!]!
       }
     }
   })
@@ -158,9 +151,10 @@ export function weighStates(tables: Tables, scale: number, around: readonly Floa
   if (tables.wet === null && tables.leak === null) weighDry(tables, around, kept, space, out, worn ?? out)
   else {
     const into = grid.families.map((classes) => (worn !== undefined && grid.classes[classes[0]!]!.commonLoss > 0 ? worn : out))
-    const scratch = scratchFor(tables.kinds, space)
+    const scratch = scratchFor(tables.kinds, kept, space)
     for (const { signature, bridgeLevel, groups } of liveBlocks(tables, space)) {
       for (let f = 0; f < grid.families.length; f++) {
+        markKinds(groups, f, tables, space, scratch.inBlock)
         if (!gatherLevels(f, bridgeLevel, tables, space, around[signature]!, kept, scratch)) continue
         for (const group of groups) {
           gatherCells(group, f, tables, space, kept.boxes[f]!, scratch)
@@ -179,21 +173,29 @@ export function weighStates(tables: Tables, scale: number, around: readonly Floa
   return out
 }
 
-/** What is not the cylinder's own for each kind by level and cell, the classes of a family summed into `byLevel`; false when nothing is kept there. */
-function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid }: Workspace, around: Float64Array, kept: KeptCells, { byLevel }: Scratch): boolean {
+/** Marks the kinds in a family of which these groups have a live state. */
+function markKinds(groups: readonly StateGroup[], f: number, { live, kinds }: Tables, { states }: Workspace, marks: Uint8Array): void {
+  marks.fill(0)
+  for (const { states: list } of groups) {
+    for (let i = 0; i < list.length; i++) if (live[list[i]!] === 1) marks[kinds.kindOf[f * OWN_COUNT + states.own[list[i]!]!]!] = 1
+  }
+}
+
+/** What is not the cylinder's own for each marked kind by level and cell, the classes of a family summed into `byLevel`; false when nothing is kept there. */
+function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid }: Workspace, around: Float64Array, kept: KeptCells, { byLevel, inBlock }: Scratch): boolean {
   const { rises, leaks } = kept.boxes[f]!
   const count = rises * leaks
   if (count === 0) return false
   const levels = grid.ladders[f]!.count
   const ratios = kinds.ratios[f]!
   const base = bridgeLevel * kept.cells.length
-  byLevel.fill(0, 0, ratios.length * levels * count)
+  for (let kind = 0; kind < ratios.length; kind++) if (inBlock[kind] === 1) byLevel.fill(0, kind * levels * count, (kind + 1) * levels * count)
   grid.families[f]!.forEach((c, i) => {
     const first = grid.columnFrom[c]!, last = grid.columnFrom[c + 1]!
     if (kept.from[first] === kept.from[last]) return
     for (let kind = 0; kind < ratios.length; kind++) {
       const ratio = ratios[kind]![i]!
-      if (ratio === 0) continue
+      if (inBlock[kind] === 0 || ratio === 0) continue
       for (let q = first; q < last; q++) {
         const to = (kind * levels + grid.levelOf[q]! - grid.ladderFrom[f]!) * count
         for (let at = kept.from[q]!; at < kept.from[q + 1]!; at++) byLevel[to + kept.inner[at]!]! += ratio * around[base + at]!
@@ -204,15 +206,12 @@ function gatherLevels(f: number, bridgeLevel: number, { kinds }: Tables, { grid 
 }
 
 /** Sums the levels with the dry likelihood of a group, for each kind that the group has, into `byCell`. */
-function gatherCells(group: StateGroup, f: number, { dry, kinds, live }: Tables, { grid, states }: Workspace, { rises, leaks }: Box, { byCell, byLevel, inGroup }: Scratch): void {
+function gatherCells(group: StateGroup, f: number, tables: Tables, space: Workspace, { rises, leaks }: Box, { byCell, byLevel, inGroup }: Scratch): void {
+  const { dry, kinds } = tables, { grid } = space
   const count = rises * leaks
   const levels = grid.ladders[f]!.count
   const dryAt = group.lossRow * grid.ladderFrom[grid.families.length]! + grid.ladderFrom[f]!
-  inGroup.fill(0)
-  for (let i = 0; i < group.states.length; i++) {
-    const s = group.states[i]!
-    if (live[s] === 1) inGroup[kinds.kindOf[f * OWN_COUNT + states.own[s]!]!] = 1
-  }
+  markKinds([group], f, tables, space, inGroup)
   for (let kind = 0; kind < kinds.ratios[f]!.length; kind++) {
     if (inGroup[kind] === 0) continue
     const to = kind * count

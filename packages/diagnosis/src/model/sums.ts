@@ -1,9 +1,10 @@
 import { CAUSES } from '../knowledge/causes.ts'
 import { around, bridged, sumChain, type ChainSums } from './chain.ts'
 import type { Flags } from './flags.ts'
+import { trim } from './kept-cells.ts'
 import { fresh, type Take } from './room.ts'
 import { OWN_COUNT } from './states.ts'
-import type { Box, Emission, KeptCells, Workspace } from './workspace.ts'
+import type { Cells, Emission, KeptCells, Workspace } from './workspace.ts'
 
 /** Sums over everything hidden, kept in parts so that marginals can be asked for one by one. */
 export interface EngineSums {
@@ -22,83 +23,13 @@ export interface EngineSums {
   readonly total: number
 }
 
-/** Cells this far below the best carry nothing. */
-const LEAST_CELL = 1e-5
-
-/** Cells in which the readings of all cylinders together, bridges at their best, leave weight. */
-function liveCells(emissions: readonly Emission[], space: Workspace): KeptCells {
-  const { grid } = space
-  const { cells, prior, columns, offset } = grid
-  const levels = space.states.bridgePrior.length
-  const score = new Float64Array(cells)
-  for (const array of prior) for (let cell = 0; cell < cells; cell++) score[cell]! += array[cell]!
-  const most = new Float64Array(cells), level = new Float64Array(cells)
-  for (const { blocks } of emissions) {
-    for (let b = 0; b < levels; b++) {
-      const into = b === 0 ? most : level
-      into.fill(0)
-      for (let at = b; at < blocks.length; at += levels) {
-        const block = blocks[at]!
-        if (block !== null) for (let cell = 0; cell < cells; cell++) into[cell]! += block[cell]!
-      }
-      // a bridge is rare but may explain what nothing else does: count its levels at a thousandth
-      if (b > 0) for (let cell = 0; cell < cells; cell++) if (level[cell]! * 1e-3 > most[cell]!) most[cell] = level[cell]! * 1e-3
-    }
-    for (let cell = 0; cell < cells; cell++) score[cell]! *= most[cell]!
-  }
-  let best = 0
-  for (let cell = 0; cell < cells; cell++) if (score[cell]! > best) best = score[cell]!
-  let count = 0
-  for (let cell = 0; cell < cells; cell++) if (score[cell]! >= best * LEAST_CELL) count++
-  const kept = { cells: new Int32Array(count), from: new Int32Array(columns + 1) }
-  let at = 0
-  for (let q = 0; q < columns; q++) {
-    kept.from[q] = at
-    const end = q + 1 < columns ? offset[q + 1]! : cells
-    for (let cell = offset[q]!; cell < end; cell++) {
-      if (score[cell]! < best * LEAST_CELL) continue
-      kept.cells[at++] = cell
-    }
-  }
-  kept.from[columns] = at
-  return { ...kept, ...boxesOf(kept.cells, kept.from, grid), prior: prior.map((array) => Float64Array.from(kept.cells, (cell) => array[cell]!)) }
-}
-
-/** What holds the kept cells of each family, and the place of each cell in it. */
-function boxesOf(cells: Int32Array, from: Int32Array, { families, columnFrom, offset, leakFrom, leakTo }: Workspace['grid']): Pick<KeptCells, 'boxes' | 'inner'> {
-  const inner = new Int32Array(cells.length)
-  const boxes = families.map((classes): Box => {
-    const width = leakTo[classes[0]!]! - leakFrom[classes[0]!]!
-    let rise = Infinity, lastRise = -1, leak = Infinity, lastLeak = -1
-    const each = (visit: (at: number, v: number, l: number) => void): void => {
-      for (const c of classes) {
-        for (let q = columnFrom[c]!; q < columnFrom[c + 1]!; q++) {
-          for (let at = from[q]!; at < from[q + 1]!; at++) {
-            const within = cells[at]! - offset[q]!
-            visit(at, Math.trunc(within / width), within % width)
-          }
-        }
-      }
-    }
-    each((_, v, l) => {
-      rise = Math.min(rise, v); lastRise = Math.max(lastRise, v)
-      leak = Math.min(leak, l); lastLeak = Math.max(lastLeak, l)
-    })
-    if (lastRise < 0) return { rise: 0, rises: 0, leak: 0, leaks: 0 }
-    const leaks = lastLeak - leak + 1
-    each((at, v, l) => { inner[at] = (v - rise) * leaks + l - leak })
-    return { rise, rises: lastRise - rise + 1, leak, leaks }
-  })
-  return { boxes, inner }
-}
-
-/** A cylinder's sums over the kept cells for the states that a subset of forbidden groups allows: [level * cells + cell]. */
-function pick({ blocks }: Emission, subset: number, levels: number, kept: Int32Array, { grouping, states }: Workspace, take: Take): Float64Array {
+/** A cylinder's sums over the kept cells, which stand at these places of its blocks, for the states that a subset of forbidden groups allows: [level * cells + cell]. */
+function pick({ blocks }: Emission, subset: number, levels: number, places: Int32Array, { grouping, states }: Workspace, take: Take): Float64Array {
   const all = states.bridgePrior.length
-  const out = take(levels * kept.length)
+  const out = take(levels * places.length)
   for (const at of blocksOf({ blocks }, subset, levels, { grouping, states })) {
-    const block = blocks[at]!, to = (at % all) * kept.length
-    for (let k = 0; k < kept.length; k++) out[to + k]! += block[kept[k]!]!
+    const block = blocks[at]!, to = (at % all) * places.length
+    for (let k = 0; k < places.length; k++) out[to + k]! += block[places[k]!]!
   }
   return out
 }
@@ -120,23 +51,23 @@ function levelsOf(subset: number, { grouping, states }: Workspace): number {
   return grouping.signatures.some((signature, at) => (signature & subset) === 0 && grouping.levels[at]! > 1) ? levels : 1
 }
 
-/** Chains of every gasket, put together over the cells that matter. */
-export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], flags: Flags, space: Workspace): EngineSums {
-  const kept = liveCells(emissions, space)
-  const each = emissions.map((emission) => picks(emission, flags.subsets, kept, space))
+/** Chains of every gasket, put together over the cells that matter; `roughly` are those over which the cylinders were summed. */
+export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], roughly: Cells, flags: Flags, space: Workspace): EngineSums {
+  const { kept, places } = trim(roughly, emissions, space)
+  const each = emissions.map((emission) => picks(emission, flags.subsets, places, space))
   const picked = flags.subsets.map((_, k) => each.map((list) => list[k]!))
   const chains = chainsOf(picked, gaskets, kept, space, fresh)
   return putTogether(kept, gaskets, picked, chains, flags, fresh)
 }
 
-/** A cylinder's sums for each subset of forbidden groups; subsets that forbid nothing more of it share them. */
-export function picks(emission: Emission, subsets: readonly number[], kept: KeptCells, space: Workspace, take: Take = fresh): Float64Array[] {
+/** A cylinder's sums for each subset of forbidden groups, of its blocks at these places; subsets that forbid nothing more of it share them. */
+export function picks(emission: Emission, subsets: readonly number[], places: Int32Array, space: Workspace, take: Take = fresh): Float64Array[] {
   const known = new Map<string, Float64Array>()
   return subsets.map((subset) => {
     const levels = levelsOf(subset, space)
     const key = `${levels} ${blocksOf(emission, subset, levels, space).join()}`
     let sums = known.get(key)
-    if (sums === undefined) known.set(key, (sums = pick(emission, subset, levels, kept.cells, space, take)))
+    if (sums === undefined) known.set(key, (sums = pick(emission, subset, levels, places, space, take)))
     return sums
   })
 }
@@ -174,7 +105,12 @@ export function resum(sums: EngineSums, replaced: ReadonlyMap<number, readonly F
 
 function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace, take: Take): ChainSums {
   const list = gasket.map((i) => picked[i]!)
-  return sumChain(list, states.bridgePrior.subarray(0, list[0]!.length / cells.length), cells.length, take)
+  return sumChain(list, levelPriors(list[0]!, cells.length, states), cells.length, take)
+}
+
+/** Chances of as many bridge levels as an array over them and the cells has. */
+function levelPriors({ length }: Float64Array, cells: number, { bridgePrior }: Workspace['states']): Float64Array {
+  return bridgePrior.subarray(0, length / cells)
 }
 
 function putTogether(
@@ -223,8 +159,8 @@ export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets
   const out = grouping.levels.map((levels) => take(levels * count))
   const room = take(states.bridgePrior.length * count)
   subsets.forEach((subset, k) => {
-    const chain = sums.chains[k]![g]!, cavity = room.subarray(0, chain.forward[j]!.length)
-    around(chain, j, states.bridgePrior, count, cavity)
+    const cavity = room.subarray(0, sums.picked[k]![cylinder]!.length)
+    around(sums.chains[k]![g]!, j, levelPriors(cavity, count, states), count, cavity)
     const others = sums.others[k]![g]!
     for (let b = 0; b * count < cavity.length; b++) for (let at = 0; at < count; at++) cavity[b * count + at]! *= others[at]!
     grouping.signatures.forEach((signature, s) => {
@@ -272,11 +208,11 @@ export function causesOf(sums: EngineSums, flags: Flags): Float64Array {
 }
 
 /** Probability of a bridge between neighbours j and j+1 of gasket g. */
-export function bridgeOf(sums: EngineSums, g: number, j: number): number {
+export function bridgeOf(sums: EngineSums, g: number, j: number, { states }: Workspace): number {
   const count = sums.kept.cells.length
   let probability = 0
   sums.chains.forEach((chains, k) => {
-    const part = bridged(chains[g]!, j, count)
+    const part = bridged(chains[g]!, j, states.bridgePrior, count)
     const others = sums.others[k]![g]!
     for (let at = 0; at < count; at++) probability += part[at]! * others[at]!
   })
@@ -284,8 +220,8 @@ export function bridgeOf(sums: EngineSums, g: number, j: number): number {
 }
 
 /** Probability of a bridge, for each gasket and pair. */
-export function bridgesOf(sums: EngineSums): Float64Array[] {
-  return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j)))
+export function bridgesOf(sums: EngineSums, space: Workspace): Float64Array[] {
+  return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j, space)))
 }
 
 /** What a sound cylinder of an engine shows: leak area in mm2, and rise by what oil seals. */

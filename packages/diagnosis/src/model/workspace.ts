@@ -46,7 +46,11 @@ export interface Emission extends Priors {
   readonly weight: Float64Array
   /** 1 for states worth summing. */
   readonly live: Uint8Array
-  /** [signature * bridge levels + level] over the cells, null where no state is; scaled to a largest value of one by `scale`. */
+  /** 1 for those of them that show where all readings together can lie. */
+  readonly leading: Uint8Array
+  /** What the readings leave of each own state where they suit each of its states best, without its prior. */
+  readonly atBest: Float64Array
+  /** [signature * bridge levels + level] over the cells that were roughly kept, null where no state is; scaled to a largest value of one by `scale`. */
   readonly blocks: readonly (Float64Array | null)[]
   readonly scale: number
 }
@@ -63,8 +67,8 @@ export interface Box {
   readonly leaks: number
 }
 
-/** Cells of the grid that carry any weight, in order. Arrays of the sums hold these alone. */
-export interface KeptCells {
+/** Some cells of the grid, in order. Arrays of the sums hold these alone. */
+export interface Cells {
   readonly cells: Int32Array
   /** Where the cells of each column begin, and at last their number. */
   readonly from: Int32Array
@@ -72,6 +76,10 @@ export interface KeptCells {
   readonly boxes: readonly Box[]
   /** Place of each cell within the box of its column: rise * leaks + leak. */
   readonly inner: Int32Array
+}
+
+/** Cells of the grid that carry any weight. */
+export interface KeptCells extends Cells {
   /** Prior of the cells under each cause. */
   readonly prior: readonly Float64Array[]
 }
