@@ -17,13 +17,12 @@ function largestMove(plain: Inference, fine: Inference): number {
 }
 
 describe.each(['A', 'B'])('on engines of world %s halving every step of the grids', (world) => {
-  it.each(['dry', 'wet', 'leakage', 'all'] as const)('moves no probability by more than .002, one in ten by up to .004: %s', (stage) => {
+  it.each(['dry', 'wet', 'leakage', 'all'] as const)('moves no probability by more than .002: %s', (stage) => {
     const moves = Array.from({ length: ENGINES }, (_, index) => {
       const value = simulateEngine(worldNamed(world), SEED, index).cases[stage]
       const { evidence } = gather(value, admit(value), defaultKnowledge)
       return largestMove(infer(evidence, defaultKnowledge), infer(evidence, defaultKnowledge, 2))
     })
-    expect(moves.filter((move) => move > 0.002).length).toBeLessThanOrEqual(ENGINES / 10)
-    expect(Math.max(...moves)).toBeLessThan(0.004)
+    expect(Math.max(...moves)).toBeLessThan(0.002)
   }, 120_000)
 })

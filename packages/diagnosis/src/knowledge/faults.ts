@@ -96,7 +96,7 @@ export const bridge = {
   prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
   leak: entry({ median: 2.3, spread: 0.9, least: LEAST_OUTWARD }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
     'Leak between the two cylinders of a bridged pair, as for faults (mm2 on cylinders of 400 cm3).'),
-  sizes: entry([0.3, 0.413, 0.568, 0.781, 1.08, 1.48, 2.04, 2.8, 3.85, 5.3, 7.29, 10, 13.8, 19], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
+  sizes: entry([0.4, 0.506, 0.64, 0.8095, 1.024, 1.295, 1.638, 2.072, 2.621, 3.316, 4.194, 5.305, 6.711, 8.488, 10.74, 13.58, 17.18, 21.73, 27.49, 34.77], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
 } as const
 
 /** Faults that are found together in one cylinder, with how often the second comes on top of the first. */
