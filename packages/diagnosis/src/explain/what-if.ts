@@ -6,7 +6,7 @@ import { weighLooks } from '../model/looks.ts'
 import { plugsOf } from '../model/oily-plugs.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
-import { aroundOf, bridgeOf, causesOf, picks, resum, unreadSums, type EngineSums } from '../model/sums.ts'
+import { aroundOf, bridgesAt, causesOf, picks, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import { OWN_COUNT } from '../model/states.ts'
 import { mistakenFor } from '../model/swapped.ts'
 import type { Likelihood } from '../model/workspace.ts'
@@ -32,16 +32,9 @@ interface Otherwise {
 
 /** Prepares an inference to be asked. */
 export function whatIf(inference: Inference): WhatIf {
-  const { evidence, space, emissions, sums, flags } = inference
-  const surroundings = new Map<number, Float64Array[]>()
+  const { evidence, space, emissions, sums, flags, surroundings } = inference
   // one engine after the other: the arrays of the last one serve the next
-  const ofOne: Float64Array[] = [], room = new Room()
-  /** All but a cylinder's own readings: does not change with them. */
-  const around = (i: number): Float64Array[] => {
-    let found = surroundings.get(i)
-    if (found === undefined) surroundings.set(i, (found = aroundOf(sums, i, space)))
-    return found
-  }
+  const ofOne: Float64Array[] = [], room = new Room(), ofChains = new Room()
   /** The engine with some cylinders read otherwise; a cylinder whose notes may be those of one of them is weighed anew as well. */
   const readOtherwise = (changed: ReadonlyMap<number, CylinderEvidence>): Otherwise => {
     const then = { ...evidence, cylinders: evidence.cylinders.map((before, i) => changed.get(i) ?? before) }
@@ -53,18 +46,18 @@ export function whatIf(inference: Inference): WhatIf {
     }
   }
   const sumsThen = (then: Otherwise, weighed: Flags): EngineSums =>
-    resum(sums, new Map(then.touched.map((i) => [i, sumsOf(inference, i, then, ofOne, room.take)] as const)), weighed, space, room.take)
-  /** Own states of the one cylinder that was read otherwise. */
+    resum(sums, new Map(then.touched.map((i) => [i, sumsOf(inference, i, then, ofOne, room.take)] as const)), weighed, space, room.take, ofChains)
+  /** Own states of the one cylinder that was read otherwise: what is around it does not change with its readings. */
   const ownAlone = (i: number, then: Otherwise): Float64Array => {
     const changed = then.cylinders[i]!
-    return (sameNotes(evidence.cylinders[i]!, changed) ? seenOtherwise(inference, i, changed) : null) ?? ownProbabilities(then.tables(i), around(i), sums, space)
+    return (sameNotes(evidence.cylinders[i]!, changed) ? seenOtherwise(inference, i, changed) : null) ?? ownProbabilities(then.tables(i), surroundings[i]!, sums, space)
   }
   const ownWith = (i: number, changed: CylinderEvidence): Float64Array => {
     const then = readOtherwise(new Map([[i, changed]]))
     if (then.touched.length === 1) return ownAlone(i, then)
     room.takeBack()
     const world = sumsThen(then, flags)
-    return ownProbabilities(then.tables(i), aroundOf(world, i, space, room.take), world, space)
+    return ownProbabilities(then.tables(i), aroundOf(world, [i], space, room.take, ofChains)[0]!, world, space)
   }
 
   return {
@@ -89,11 +82,11 @@ export function whatIf(inference: Inference): WhatIf {
       const ownOf = (i: number): Float64Array => {
         if (changed.has(i) && then.touched.length === 1 && engine === evidence.engine) return ownAlone(i, then)
         const { sums: inAll } = changedWorld()
-        return ownProbabilities(then.touched.includes(i) ? then.tables(i) : emissions[i]!, aroundOf(inAll, i, space, room.take), inAll, space)
+        return ownProbabilities(then.touched.includes(i) ? then.tables(i) : emissions[i]!, aroundOf(inAll, [i], space, room.take, ofChains)[0]!, inAll, space)
       }
       return (target) => {
         if (target.kind === 'cause') return changedWorld().causes[target.cause]!
-        if (target.kind === 'bridge') return bridgeOf(changedWorld().sums, target.gasket, target.pair, space)
+        if (target.kind === 'bridge') return bridgesAt(changedWorld().sums, target.gasket, [target.pair], space, ofChains)[0]!
         let own = owns.get(target.cylinder)
         if (own === undefined) owns.set(target.cylinder, (own = ownOf(target.cylinder)))
         return own[target.fault]!

@@ -1,9 +1,7 @@
 import { fresh, type Take } from './room.ts'
 
-/** Sums of a chain of cylinders under one gasket, for each cell of the grid. */
+/** Sums of a chain of cylinders under one gasket, for each cell of the grid; null for what was not asked. */
 export interface ChainSums {
-  /** The sum over all states of all cylinders and bridges of this gasket. */
-  readonly total: Float64Array
   /** forward[j][b]: cylinders before j summed out, given a bridge of level b between j-1 and j, its chance not included; null for the first. */
   readonly forward: readonly (Float64Array | null)[]
   /** backward[j][b]: cylinders from j+1 on, given a bridge of level b between j and j+1, its chance not included; null for the last. */
@@ -15,18 +13,27 @@ export interface ChainSums {
  * may feel ([level * cells + cell]); between neighbours stands a bridge of level b with chance `bridgePrior[b]`, b = 0 none; a
  * cylinder with bridges on both sides feels the greater. Levels are summed by running sums, so work grows with their number, not its square.
  * The arrays of the first and last cylinder stand in the answer themselves: nothing else is before or behind their neighbours.
+ *
+ * @param first the first and the last cylinder of which the surroundings are wanted: no sums are made beyond them
  */
-export function sumChain(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number, take: Take = fresh): ChainSums {
+export function sumChain(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number, take: Take = fresh, first = 0, last = emissions.length - 1): ChainSums {
   const n = emissions.length
-  const levels = bridgePrior.length
-  const forward: (Float64Array | null)[] = [null], backward: (Float64Array | null)[] = [null]
-  for (let j = 1; j < n; j++) forward.push(j === 1 ? emissions[0]! : through(forward[j - 1]!, emissions[j - 1]!, bridgePrior, cells, take))
-  for (let j = n - 2; j >= 0; j--) backward.unshift(j === n - 2 ? emissions[n - 1]! : through(backward[0]!, emissions[j + 1]!, bridgePrior, cells, take))
-  const total = take(cells)
-  const before = forward[n - 1]!, last = emissions[n - 1]!
-  if (before === null) total.set(last.subarray(0, cells))
-  else for (let b = 0; b < levels; b++) for (let k = 0, at = b * cells; k < cells; k++, at++) total[k]! += bridgePrior[b]! * before[at]! * last[at]!
-  return { total, forward, backward }
+  const forward = new Array<Float64Array | null>(n).fill(null), backward = new Array<Float64Array | null>(n).fill(null)
+  for (let j = 1; j <= last; j++) forward[j] = j === 1 ? emissions[0]! : through(forward[j - 1]!, emissions[j - 1]!, bridgePrior, cells, take)
+  for (let j = n - 2; j >= first; j--) backward[j] = j === n - 2 ? emissions[n - 1]! : through(backward[j + 1]!, emissions[j + 1]!, bridgePrior, cells, take)
+  return { forward, backward }
+}
+
+/** The sum over all states of all cylinders and bridges of one gasket, for each cell, written to `out`. */
+export function chainTotal(emissions: readonly Float64Array[], bridgePrior: Float64Array, cells: number, out: Float64Array, take: Take = fresh): Float64Array {
+  const end = emissions.length - 1
+  const before = sumChain(emissions, bridgePrior, cells, take, end).forward[end]!, last = emissions[end]!
+  if (before === null) out.set(last.subarray(0, cells))
+  else {
+    out.fill(0)
+    for (let b = 0; b < bridgePrior.length; b++) for (let k = 0, at = b * cells; k < cells; k++, at++) out[k]! += bridgePrior[b]! * before[at]! * last[at]!
+  }
+  return out
 }
 
 /** out[b] = sum over a of into[a] chance[a] own[max(a, b)]. */

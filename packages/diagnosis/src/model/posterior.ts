@@ -8,7 +8,7 @@ import { groupStates } from './groups.ts'
 import { roughlyKept } from './kept-cells.ts'
 import { tabulatePercent } from './leakage.ts'
 import { tabulateEars, type Ears } from './listening.ts'
-import { Room } from './room.ts'
+import { fresh, Room } from './room.ts'
 import { weighStates, type Tables } from './state-sums.ts'
 import { OWN_COUNT, buildStates, type StateSpace } from './states.ts'
 import { aroundOf, bridgesOf, causesOf, commonMeans, sumEngine, type EngineSums, type Healthy } from './sums.ts'
@@ -23,6 +23,8 @@ export interface Inference {
   readonly emissions: readonly Omit<Emission, 'blocks'>[]
   readonly flags: Flags
   readonly sums: EngineSums
+  /** For each cylinder all but its own readings, as `aroundOf` gives it. */
+  readonly surroundings: readonly (readonly Float64Array[])[]
   readonly causes: Float64Array
   /** Posterior mean of the common level (logarithm of Pa). */
   readonly level: number
@@ -77,12 +79,10 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const emissions = blocks.map(({ blocks: _, ...kept }) => kept)
   const worn = emissions.map(() => new Float64Array(states.count))
   const room = new Room()
-  const stateProbabilities = emissions.map((emission, i) => {
-    room.takeBack()
-    return normed(weighStates(emission, emission.scale, aroundOf(sums, i, space, room.take), sums.kept, space, worn[i]!), worn[i]!)
-  })
+  const surroundings = aroundOf(sums, [...emissions.keys()], space, fresh, room)
+  const stateProbabilities = emissions.map((emission, i) => normed(weighStates(emission, emission.scale, surroundings[i]!, sums.kept, space, worn[i]!), worn[i]!))
   const own = stateProbabilities.map((p) => byOwn(p, states))
-  return { evidence, space, gauge, emissions, flags, sums, causes: causesOf(sums, flags), ...commonMeans(sums, space), bridges: bridgesOf(sums, space), own, states: stateProbabilities, worn }
+  return { evidence, space, gauge, emissions, flags, sums, surroundings, causes: causesOf(sums, flags), ...commonMeans(sums, space), bridges: bridgesOf(sums, space, room), own, states: stateProbabilities, worn }
 }
 
 /** Weights as probabilities; what inclusion and exclusion left below zero is none. */

@@ -1,8 +1,8 @@
 import { CAUSES } from '../knowledge/causes.ts'
-import { around, bridged, sumChain, type ChainSums } from './chain.ts'
+import { around, bridged, chainTotal, sumChain } from './chain.ts'
 import type { Flags } from './flags.ts'
 import { trim } from './kept-cells.ts'
-import { fresh, type Take } from './room.ts'
+import { fresh, Room, type Take } from './room.ts'
 import { OWN_COUNT } from './states.ts'
 import type { Cells, Emission, KeptCells, Workspace } from './workspace.ts'
 
@@ -12,8 +12,8 @@ export interface EngineSums {
   readonly gaskets: readonly (readonly number[])[]
   /** Sums of each cylinder over its own states: [subset of forbidden groups][cylinder][bridge level * cells + cell] */
   readonly picked: readonly (readonly Float64Array[])[]
-  /** [subset of forbidden groups][gasket] */
-  readonly chains: readonly (readonly ChainSums[])[]
+  /** Sums over a whole gasket, by cell: [subset of forbidden groups][gasket] */
+  readonly totals: readonly (readonly Float64Array[])[]
   /** Prior of the cells times the weight of the subset, summed over causes, times the totals of all other gaskets: [subset][gasket] */
   readonly others: readonly (readonly Float64Array[])[]
   /** Product of all gaskets' totals: [subset] */
@@ -56,8 +56,8 @@ export function sumEngine(gaskets: readonly (readonly number[])[], emissions: re
   const { kept, places } = trim(roughly, emissions, space)
   const each = emissions.map((emission) => picks(emission, flags.subsets, places, space))
   const picked = flags.subsets.map((_, k) => each.map((list) => list[k]!))
-  const chains = chainsOf(picked, gaskets, kept, space, fresh)
-  return putTogether(kept, gaskets, picked, chains, flags, fresh)
+  const totals = totalsOf(picked, gaskets, kept, space, fresh, new Room())
+  return putTogether(kept, gaskets, picked, totals, flags, fresh)
 }
 
 /** A cylinder's sums for each subset of forbidden groups, of its blocks at these places; subsets that forbid nothing more of it share them. */
@@ -72,21 +72,33 @@ export function picks(emission: Emission, subsets: readonly number[], places: In
   })
 }
 
-/** The chain of each gasket for each subset; `before` where nothing on it has changed. Chains over the same sums are one. */
-function chainsOf(
-  picked: readonly (readonly Float64Array[])[], gaskets: EngineSums['gaskets'], kept: KeptCells, space: Workspace, take: Take, before: (k: number, g: number) => ChainSums | null = () => null,
-): ChainSums[][] {
-  const known = gaskets.map((): { readonly list: readonly Float64Array[]; readonly sums: ChainSums }[] => [])
-  return picked.map((list, k) => gaskets.map((gasket, g) => {
-    const unchanged = before(k, g)
-    if (unchanged !== null) return unchanged
-    const mine = gasket.map((i) => list[i]!)
-    const same = known[g]!.find((one) => one.list.every((array, j) => array === mine[j]))
-    if (same !== undefined) return same.sums
-    const sums = chainOf(gasket, list, kept, space, take)
-    known[g]!.push({ list: mine, sums })
-    return sums
-  }))
+/** Subsets whose sums of the cylinders of a gasket are the same ones, together. */
+function alike(picked: EngineSums['picked'], gasket: readonly number[]): { readonly list: readonly Float64Array[]; readonly subsets: number[] }[] {
+  const found: { list: readonly Float64Array[]; subsets: number[] }[] = []
+  picked.forEach((all, k) => {
+    const list = gasket.map((i) => all[i]!)
+    const same = found.find((one) => one.list.every((array, j) => array === list[j]))
+    if (same === undefined) found.push({ list, subsets: [k] })
+    else same.subsets.push(k)
+  })
+  return found
+}
+
+/** The sums over each whole gasket for each subset; `before` where nothing on it has changed. */
+function totalsOf(
+  picked: EngineSums['picked'], gaskets: EngineSums['gaskets'], { cells }: KeptCells, { states }: Workspace, take: Take, room: Room, before: (g: number) => readonly Float64Array[] | null = () => null,
+): Float64Array[][] {
+  const out = picked.map((): Float64Array[] => [])
+  gaskets.forEach((gasket, g) => {
+    const unchanged = before(g)
+    if (unchanged !== null) return unchanged.forEach((total, k) => out[k]!.push(total))
+    for (const { list, subsets } of alike(picked, gasket)) {
+      room.takeBack()
+      const total = chainTotal(list, levelPriors(list[0]!, cells.length, states), cells.length, take(cells.length), room.take)
+      for (const k of subsets) out[k]!.push(total)
+    }
+  })
+  return out
 }
 
 /**
@@ -94,18 +106,13 @@ function chainsOf(
  * again. The cells stay: what carried nothing with all readings is not looked at with fewer.
  *
  * @param replaced by cylinder: its sums for each subset of forbidden groups
- * @param take where the arrays come from: they are not needed longer than the answer
+ * @param take where the arrays come from: they are not needed longer than the answer; `room` is free again afterwards
  */
-export function resum(sums: EngineSums, replaced: ReadonlyMap<number, readonly Float64Array[]>, flags: Flags, space: Workspace, take: Take): EngineSums {
+export function resum(sums: EngineSums, replaced: ReadonlyMap<number, readonly Float64Array[]>, flags: Flags, space: Workspace, take: Take, room: Room): EngineSums {
   const { kept, gaskets } = sums
   const picked = sums.picked.map((list, k) => list.map((before, i) => replaced.get(i)?.[k] ?? before))
-  const chains = chainsOf(picked, gaskets, kept, space, take, (k, g) => (gaskets[g]!.some((i) => replaced.has(i)) ? null : sums.chains[k]![g]!))
-  return putTogether(kept, gaskets, picked, chains, flags, take)
-}
-
-function chainOf(gasket: readonly number[], picked: readonly Float64Array[], { cells }: KeptCells, { states }: Workspace, take: Take): ChainSums {
-  const list = gasket.map((i) => picked[i]!)
-  return sumChain(list, levelPriors(list[0]!, cells.length, states), cells.length, take)
+  const totals = totalsOf(picked, gaskets, kept, space, take, room, (g) => (gaskets[g]!.some((i) => replaced.has(i)) ? null : sums.totals.map((list) => list[g]!)))
+  return putTogether(kept, gaskets, picked, totals, flags, take)
 }
 
 /** Chances of as many bridge levels as an array over them and the cells has. */
@@ -114,10 +121,10 @@ function levelPriors({ length }: Float64Array, cells: number, { bridgePrior }: W
 }
 
 function putTogether(
-  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], chains: EngineSums['chains'], flags: Flags, take: Take,
+  kept: KeptCells, gaskets: EngineSums['gaskets'], picked: EngineSums['picked'], totals: EngineSums['totals'], flags: Flags, take: Take,
 ): EngineSums {
   const { cells } = kept
-  const products = chains.map((sums) => (sums.length === 1 ? sums[0]!.total : productOf(sums.map((s) => s.total), cells.length, take)))
+  const products = totals.map((list) => (list.length === 1 ? list[0]! : productOf(list, cells.length, take)))
   const priors = CAUSES.map((_, e) => priorOf(e, kept, flags, take))
   const base = flags.subsets.map((_, k) => {
     const out = take(cells.length)
@@ -127,11 +134,11 @@ function putTogether(
     })
     return out
   })
-  const others = chains.map((sums, k) => sums.map((_, g) => (sums.length === 1 ? base[k]! : productOf([base[k]!, ...sums.filter((_s, h) => h !== g).map((s) => s.total)], cells.length, take))))
+  const others = totals.map((list, k) => list.map((_, g) => (list.length === 1 ? base[k]! : productOf([base[k]!, ...list.filter((_t, h) => h !== g)], cells.length, take))))
   const weights = products.map((product, k) => productOf([base[k]!, product], cells.length, take))
   let total = 0
   for (const array of weights) for (let at = 0; at < array.length; at++) total += array[at]!
-  return { kept, gaskets, picked, chains, others, products, weights, total }
+  return { kept, gaskets, picked, totals, others, products, weights, total }
 }
 
 /** The sums of a cylinder of which nothing was read, for the states that a subset allows: they change with the class of engine alone. */
@@ -151,24 +158,41 @@ export function unreadSums(prior: Float64Array, subset: number, levels: number, 
   return out
 }
 
-/** For cylinder i and each signature of its own states: all but its own readings, [bridge level * kept cells + cell], for the levels that occur with it. */
-export function aroundOf(sums: EngineSums, cylinder: number, { grouping, subsets, states }: Workspace, take: Take = fresh): Float64Array[] {
+/**
+ * For each of these cylinders and each signature of its own states: all but its own readings, [bridge level * kept cells + cell], for the levels
+ * that occur with it. `room` is free again afterwards.
+ */
+export function aroundOf(sums: EngineSums, cylinders: readonly number[], { grouping, subsets, states }: Workspace, take: Take, room: Room): Float64Array[][] {
   const count = sums.kept.cells.length
-  const g = sums.gaskets.findIndex((list) => list.includes(cylinder))
-  const j = sums.gaskets[g]!.indexOf(cylinder)
-  const out = grouping.levels.map((levels) => take(levels * count))
-  const room = take(states.bridgePrior.length * count)
-  subsets.forEach((subset, k) => {
-    const cavity = room.subarray(0, sums.picked[k]![cylinder]!.length)
-    around(sums.chains[k]![g]!, j, levelPriors(cavity, count, states), count, cavity)
-    const others = sums.others[k]![g]!
-    for (let b = 0; b * count < cavity.length; b++) for (let at = 0; at < count; at++) cavity[b * count + at]! *= others[at]!
-    grouping.signatures.forEach((signature, s) => {
-      if ((signature & subset) !== 0) return
-      const into = out[s]!, most = Math.min(into.length, cavity.length)
-      for (let i = 0; i < most; i++) into[i]! += cavity[i]!
-    })
+  const out = cylinders.map(() => grouping.levels.map((levels) => take(levels * count)))
+  sums.gaskets.forEach((gasket, g) => {
+    const asked = cylinders.flatMap((i, at) => (gasket.includes(i) ? [{ at, j: gasket.indexOf(i) }] : []))
+    if (asked.length === 0) return
+    const first = Math.min(...asked.map(({ j }) => j)), last = Math.max(...asked.map(({ j }) => j))
+    for (const { list, subsets: same } of alike(sums.picked, gasket)) {
+      room.takeBack()
+      const priors = levelPriors(list[0]!, count, states)
+      const chain = sumChain(list, priors, count, room.take, first, last)
+      const weights = grouping.signatures.map((signature) => sumOf(same.filter((k) => (signature & subsets[k]!) === 0).map((k) => sums.others[k]![g]!), count, room.take))
+      const cavity = room.take(priors.length * count)
+      for (const { at, j } of asked) {
+        around(chain, j, priors, count, cavity)
+        weights.forEach((weight, s) => {
+          if (weight === null) return
+          const into = out[at]![s]!
+          for (let b = 0; b * count < Math.min(into.length, cavity.length); b++) for (let k = 0, to = b * count; k < count; k++, to++) into[to]! += cavity[to]! * weight[k]!
+        })
+      }
+    }
   })
+  return out
+}
+
+/** Sum of some arrays; null of none. */
+function sumOf(arrays: readonly Float64Array[], length: number, take: Take): Float64Array | null {
+  if (arrays.length <= 1) return arrays[0] ?? null
+  const out = take(length)
+  for (const array of arrays) for (let i = 0; i < length; i++) out[i]! += array[i]!
   return out
 }
 
@@ -207,21 +231,27 @@ export function causesOf(sums: EngineSums, flags: Flags): Float64Array {
   return causes
 }
 
-/** Probability of a bridge between neighbours j and j+1 of gasket g. */
-export function bridgeOf(sums: EngineSums, g: number, j: number, { states }: Workspace): number {
+/** Probabilities of a bridge between neighbours j and j+1 of gasket g, for each of these j. `room` is free again afterwards. */
+export function bridgesAt(sums: EngineSums, g: number, pairs: readonly number[], { states }: Workspace, room: Room): Float64Array {
   const count = sums.kept.cells.length
-  let probability = 0
-  sums.chains.forEach((chains, k) => {
-    const part = bridged(chains[g]!, j, states.bridgePrior, count)
-    const others = sums.others[k]![g]!
-    for (let at = 0; at < count; at++) probability += part[at]! * others[at]!
-  })
-  return Math.min(1, Math.max(0, probability / sums.total))
+  const out = new Float64Array(pairs.length)
+  if (pairs.length === 0) return out
+  for (const { list, subsets } of alike(sums.picked, sums.gaskets[g]!)) {
+    room.takeBack()
+    const priors = levelPriors(list[0]!, count, states)
+    const chain = sumChain(list, priors, count, room.take, Math.min(...pairs), Math.max(...pairs) + 1)
+    const others = sumOf(subsets.map((k) => sums.others[k]![g]!), count, room.take)!
+    pairs.forEach((j, at) => {
+      const part = bridged(chain, j, priors, count)
+      for (let k = 0; k < count; k++) out[at]! += part[k]! * others[k]!
+    })
+  }
+  return out.map((weight) => Math.min(1, Math.max(0, weight / sums.total)))
 }
 
 /** Probability of a bridge, for each gasket and pair. */
-export function bridgesOf(sums: EngineSums, space: Workspace): Float64Array[] {
-  return sums.gaskets.map((list, g) => Float64Array.from({ length: Math.max(0, list.length - 1) }, (_, j) => bridgeOf(sums, g, j, space)))
+export function bridgesOf(sums: EngineSums, space: Workspace, room: Room): Float64Array[] {
+  return sums.gaskets.map((list, g) => bridgesAt(sums, g, [...list.keys()].slice(1).map((j) => j - 1), space, room))
 }
 
 /** What a sound cylinder of an engine shows: leak area in mm2, and rise by what oil seals. */
