@@ -266,6 +266,15 @@ describe('readings that mislead', () => {
     expect(dead(104)).toBeGreaterThan(10 * dead(75))
   })
 
+  it('gas in the coolant of an engine that compresses well is not brushed aside: such leaks open under combustion pressure alone', () => {
+    const gas: Case['readings'] = [{ test: 'coolant-gas', present: true }]
+    const anywhere = (readings: Case['readings']): number => judge(four([150, 148, 149, 151], readings)).cylinders
+      .reduce((sum, { faults }) => sum + faults.filter(({ fault }) => fault === 'gasket-to-coolant' || fault === 'cracked-head').reduce((part, { probability }) => part + probability, 0), 0)
+    expect(anywhere([])).toBeLessThan(0.02)
+    expect(anywhere(gas)).toBeGreaterThan(0.1)
+    expect(anywhere([...gas, { test: 'observation', code: 'smoke-white', present: true }])).toBeGreaterThan(0.6)
+  })
+
   it('four cylinders spread 12.5 percent with the others in between are outside a tenth', () => {
     const { consistency } = judge(four([155, 160, 140, 145]))
     expect(consistency).toMatchObject({ spreadPercent: 12.5, asRead: 'outside', verdict: 'outside' })

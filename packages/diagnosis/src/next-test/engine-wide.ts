@@ -1,5 +1,6 @@
 import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
+import { FAULTS } from '../knowledge/faults.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
 import { signatures, signChance, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
@@ -23,11 +24,12 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
   const list: Candidate[] = []
   const add = (test: SuggestedTest, time: number, asked: readonly Group[], chances: PatternChances): void => {
     const overall = worthOverall(inference, questions, groups, asked, chances)
+    const anywhere = asked.length === 1 && asked[0] === 'coolant' ? worthAnywhere(inference, questions[0]!, asked[0], chances) : NOTHING
     const ofCause = worthOfLists(inference.causes, causeOutcomes(groups, asked, chances), questions[0]!.settled)
-    // what it says of the cylinders and of what they have in common overlaps: the greater of the two is the least that it teaches
+    // what it says of each cylinder, of any of them and of what they have in common overlaps: the greatest is the least that it teaches
     // what asks for nothing but a cause is worth no time where none is in sight: even readings near what was expected are good enough
     const settles = asked.length === 0 && nothingCommon(inference) ? 0 : Math.max(overall.settles, ofCause.settles)
-    list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits), saved: overall.saved, settles, minutes: time })
+    list.push({ tests: [test], bits: Math.max(overall.bits, ofCause.bits, anywhere.bits), saved: Math.max(overall.saved, anywhere.saved), settles, minutes: time })
   }
   const addSign = (code: string, test: SuggestedTest, time: number): void => {
     if (done.has(code)) return
@@ -139,6 +141,26 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
     settles = Math.max(settles, worth.settles)
   })
   return { bits, saved, settles }
+}
+
+const NOTHING: Worth = { bits: 0, saved: 0, settles: 0 }
+
+/**
+ * What a test says of a group of faults being anywhere, for a group that one repair of the head reaches wherever it is: each of many cylinders may be
+ * all but sound, and the engine is not. Taken together as if they were one cylinder, and independent of each other.
+ */
+function worthAnywhere({ own, space }: Inference, question: Question, group: Group, chances: PatternChances): Worth {
+  const faults = space.knowledge.groups[group].value.map((fault) => FAULTS.indexOf(fault) + 1)
+  const sums = faults.map((f) => own.reduce((sum, p) => sum + p[f]!, 0)), all = sums.reduce((sum, p) => sum + p, 0)
+  if (all <= 0) return NOTHING
+  const nowhere = own.reduce((product, p) => product * faults.reduce((left, f) => left - p[f]!, 1), 1)
+  const absent = chances(0, 'none'), present = chances(bitOf(group), 'none')
+  const joint = new Float64Array(absent.length * WEARS * LABELS)
+  absent.forEach((chance, o) => {
+    joint[o * WEARS * LABELS] = nowhere * chance
+    faults.forEach((f, k) => { joint[o * WEARS * LABELS + f] = (1 - nowhere) * sums[k]! / all * present[o]! })
+  })
+  return worthOfJoint(joint, { ...question, settled: null })
 }
 
 /** Chance of each outcome under each cause, in the order of `CAUSES`, whatever groups of faults the cylinders bring in. */

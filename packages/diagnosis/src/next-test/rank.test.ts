@@ -173,6 +173,19 @@ describe('what to do next', () => {
     expect(slack(loud(3), { test: 'borescope', cylinder: 3, seen: ['nothing'] })).toBe(3 + 5.5)
   })
 
+  it('puts the cooling system under pressure where a leak into it is likely somewhere and in no cylinder by itself', () => {
+    const signs: Case['readings'] = [{ test: 'coolant-gas', present: true }, { test: 'observation', code: 'smoke-white', present: true }]
+    const { next } = evaluate({ ...four, readings: [...dry(150, 148, 149, 151), ...signs] })
+    expect(next.some(({ tests }) => tests[0]!.test === 'cooling-pressure')).toBe(true)
+  })
+
+  it('lists the same test on more and more cylinders twice at most', () => {
+    for (const values of [[150, 148, 149, 151], [150, 118, 149, 120], [160, 152, 145, 138]]) {
+      const rounds = evaluate({ ...four, readings: dry(...values) }).next.map(({ tests }) => JSON.stringify(tests.map((test) => ({ ...test, cylinders: [] }))))
+      for (const round of rounds) expect(rounds.filter((other) => other === round).length).toBeLessThanOrEqual(2)
+    }
+  })
+
   it('never offers oil to a diesel', () => {
     const { next } = evaluate({ ...four, engine: { ...four.engine, fuel: 'diesel', compressionRatio: 20 }, readings: dry(400, 395, 250, 402) })
     expect(next.flatMap((s) => s.tests).some((test) => test.wet === true)).toBe(false)

@@ -1,7 +1,7 @@
 import type { Case, Suggestion } from '@evenbore/contract'
 import type { Inference } from '../model/posterior.ts'
 import type { EngineSize } from '../repairs/minutes.ts'
-import { candidates, scoreOf } from './candidates.ts'
+import { candidates, scoreOf, type Candidate } from './candidates.ts'
 import { nothingCommon } from './questions.ts'
 import { sayOpen, sayTest } from './says.ts'
 import { stakesOf } from './stakes.ts'
@@ -27,7 +27,7 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
     .sort((a, b) => b.score - a.score || a.minutes - b.minutes || JSON.stringify(a.tests).localeCompare(JSON.stringify(b.tests)))
   // a test that says something of the cylinders and of the whole engine comes up twice: it is worth the greater of the two at least
   const ranked = [...new Map(sorted.toReversed().map((c) => [JSON.stringify(c.tests), c])).values()].toReversed()
-  const paying = ranked.filter((c) => c.score > 1)
+  const paying = fewOfEach(ranked.filter((c) => c.score > 1))
   const kept = (paying.length > 0 ? paying : ranked.slice(0, 1)).slice(0, stopping.suggestions.value)
   return {
     next: kept.map(({ tests, bits, minutes }) => ({
@@ -35,6 +35,20 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize): 
     })),
     enough: paying.length > 0 ? null : { says: enoughBecause(inference) },
   }
+}
+
+/** Of the same tests on more and more cylinders so many stand in the list: it is short, and other tests are to be seen as well. */
+const MOST_ROUNDS = 2
+
+/** The first few of each round: the same tests on other cylinders. */
+function fewOfEach<T extends Pick<Candidate, 'tests'>>(ranked: readonly T[]): T[] {
+  const seen = new Map<string, number>()
+  return ranked.filter(({ tests }) => {
+    const round = JSON.stringify(tests.map((test) => ({ ...test, cylinders: undefined })))
+    const count = (seen.get(round) ?? 0) + 1
+    seen.set(round, count)
+    return count <= MOST_ROUNDS
+  })
 }
 
 function enoughBecause({ own, causes, space }: Inference): string {
