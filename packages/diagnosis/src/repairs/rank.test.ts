@@ -26,6 +26,14 @@ describe('what to repair', () => {
     expect(evaluate(looked, undefined, { ranking: false }).repairs.map((r) => r.operation)).not.toContain('look-borescope')
   })
 
+  it('coolant that leaks somewhere is a repair of the head, though no cylinder by itself is suspect', () => {
+    const even = [150, 148, 149, 152].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) }))
+    const signs: Case['readings'] = [{ test: 'coolant-gas', present: true }, { test: 'observation', code: 'smoke-white', present: true }]
+    const { cylinders, repairs } = evaluate({ ...four, readings: [...even, ...signs] }, undefined, { ranking: false })
+    for (const { sound } of cylinders) expect(sound).toBeGreaterThan(0.75)
+    expect(repairs.find(({ operation }) => operation === 'gasket-replace')).toMatchObject({ cylinders: [1, 2, 3, 4] })
+  })
+
   it('an even engine needs neither look nor repair', () => {
     const even: Case = { ...four, readings: [150, 148, 151, 152].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })) }
     expect(evaluate(even, undefined, { ranking: false }).repairs).toEqual([])

@@ -9,13 +9,18 @@ import type { Unit } from './unit.ts'
 
 /** Below this chance of being wrong a cylinder needs no repair. */
 const LEAST_WRONG = 0.25
+/** Where coolant leaks somewhere, cylinders in which it does with so much of the greatest chance are suspects together. */
+const AS_LIKELY = 0.5
 const MOST_OPTIONS = 8
 
 /** Units with enough chance of being wrong to think of a repair; cylinders 1-based. */
 export function suspects(inference: Inference): Unit[] {
   const units: Unit[] = []
+  // the head comes off for it whichever cylinder it is
+  const coolant = inference.own.map((own) => inference.space.knowledge.groups.coolant.value.reduce((sum, fault) => sum + own[FAULTS.indexOf(fault) + 1]!, 0))
+  const leaksSomewhere = coolant.reduce((sum, p) => sum + p, 0) >= LEAST_WRONG, most = Math.max(...coolant)
   inference.own.forEach((own, i) => {
-    if (1 - own[0]! >= LEAST_WRONG) units.push({ cylinders: [i + 1], wrong: 1 - own[0]!, by: new Map(FAULTS.map((f, k) => [f as string, own[k + 1]!])) })
+    if (1 - own[0]! >= LEAST_WRONG || (leaksSomewhere && coolant[i]! >= AS_LIKELY * most)) units.push({ cylinders: [i + 1], wrong: 1 - own[0]!, by: new Map(FAULTS.map((f, k) => [f as string, own[k + 1]!])) })
   })
   inference.evidence.gaskets.forEach((list, g) => inference.bridges[g]!.forEach((p, j) => {
     if (p >= LEAST_WRONG) units.push({ cylinders: [list[j]! + 1, list[j + 1]! + 1], wrong: p, by: new Map([['gasket-between', p]]) })
