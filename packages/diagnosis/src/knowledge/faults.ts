@@ -96,7 +96,7 @@ export const bridge = {
   prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
   leak: entry({ median: 2.3, spread: 0.9, least: LEAST_OUTWARD }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
     'Leak between the two cylinders of a bridged pair, as for faults (mm2 on cylinders of 400 cm3).'),
-  sizes: entry([0.4, 0.506, 0.64, 0.8095, 1.024, 1.295, 1.638, 2.072, 2.621, 3.316, 4.194, 5.305, 6.711, 8.488, 10.74, 13.58, 17.18, 21.73, 27.49, 34.77], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
+  sizes: entry([0.29, 0.3687, 0.4687, 0.5958, 0.7574, 0.9628, 1.224, 1.556, 1.978, 2.515, 3.197, 4.064, 5.166, 6.567, 8.349, 10.61, 13.49, 17.15, 21.8, 27.72, 35.24], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
 } as const
 
 /** Faults that are found together in one cylinder, with how often the second comes on top of the first. */
