@@ -273,6 +273,7 @@ describe('readings that mislead', () => {
     expect(anywhere([])).toBeLessThan(0.02)
     expect(anywhere(gas)).toBeGreaterThan(0.1)
     expect(anywhere([...gas, { test: 'observation', code: 'smoke-white', present: true }])).toBeGreaterThan(0.6)
+    expect(anywhere([{ test: 'borescope', cylinder: 2, seen: ['coolant'] }])).toBeGreaterThan(0.2)
   })
 
   it('four cylinders spread 12.5 percent with the others in between are outside a tenth', () => {

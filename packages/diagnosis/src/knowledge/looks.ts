@@ -50,7 +50,7 @@ export const ignition = {
 
 /** What a borescope shows: chance that each thing is seen, sound and by fault; sights are noted independently. */
 export const borescope = {
-  sound: entry<Chances>({ 'burnt-exhaust-valve': 0.015, 'scored-bore': 0.03, 'cracked-piston': 0.004, carbon: 0.08, coolant: 0.006 }, FROM_MEMORY, 'Chance of seeing it in a sound cylinder.'),
+  sound: entry<Chances>({ 'burnt-exhaust-valve': 0.015, 'scored-bore': 0.03, 'cracked-piston': 0.002, carbon: 0.08, coolant: 0.003 }, FROM_MEMORY, 'Chance of seeing it in a sound cylinder.'),
   faults: entry<Readonly<Partial<Record<Fault, Chances>>>>({
     'exhaust-valve-leak': { 'burnt-exhaust-valve': 0.62 },
     'valve-sticking': { 'burnt-exhaust-valve': 0.06 },
