@@ -51,7 +51,7 @@ function levelsOf(subset: number, { grouping, states }: Workspace): number {
   return grouping.signatures.some((signature, at) => (signature & subset) === 0 && grouping.levels[at]! > 1) ? levels : 1
 }
 
-/** Chains of every gasket, put together over the cells that matter; `roughly` are those over which the cylinders were summed. */
+/** The sums of every cylinder and gasket, put together over the cells that matter; `roughly` are those over which the cylinders were summed. */
 export function sumEngine(gaskets: readonly (readonly number[])[], emissions: readonly Emission[], roughly: Cells, flags: Flags, space: Workspace): EngineSums {
   const { kept, places } = trim(roughly, emissions, space)
   const each = emissions.map((emission) => picks(emission, flags.subsets, places, space))
@@ -251,7 +251,7 @@ export function bridgesAt(sums: EngineSums, g: number, pairs: readonly number[],
 
 /** Probability of a bridge, for each gasket and pair. */
 export function bridgesOf(sums: EngineSums, space: Workspace, room: Room): Float64Array[] {
-  return sums.gaskets.map((list, g) => bridgesAt(sums, g, [...list.keys()].slice(1).map((j) => j - 1), space, room))
+  return sums.gaskets.map((list, g) => bridgesAt(sums, g, Array.from({ length: list.length - 1 }, (_, j) => j), space, room))
 }
 
 /** What a sound cylinder of an engine shows: leak area in mm2, and rise by what oil seals. */
