@@ -53,6 +53,7 @@ function traits(
   }
 }
 
+const UNDER_LOAD = 'leaks that open under combustion pressure alone: common practice, no source; how many: from memory'
 const PLUS_LISTENING = 'share and severity from memory; listening point: AOPA article, Sweethaven course, TM 5-3805-260-24'
 
 /** The faults of one cylinder: how common among faults, how much pressure they cost, where they are heard, what oil does. */
@@ -76,12 +77,12 @@ export const faults: Readonly<Record<Fault, Entry<FaultTraits>>> = {
     'Carbon on crown and chamber: the reading is higher than its sisters.'),
   'fuel-wash': entry(traits(0.045, 1.2, 0.5, { crankcase: 1 }, { sealedByOil: { mean: 0.78, spread: 0.15 } }),
     FROM_MEMORY, 'Fuel has washed the oil film off the bore: leaks past sound rings, oil brings nearly all of it back.'),
-  'gasket-to-coolant': entry(traits(0.05, 0.9, 0.75, { coolant: 1 }, { least: LEAST_OUTWARD, silent: 0.15 }), PLUS_LISTENING,
+  'gasket-to-coolant': entry(traits(0.05, 0.9, 0.75, { coolant: 1 }, { least: LEAST_OUTWARD, silent: 0.15 }), `${PLUS_LISTENING}; ${UNDER_LOAD}`,
     'Head gasket leaking into the cooling water: bubbles; at first now and then under combustion pressure alone, and neither the gauge nor the air shows it.'),
   'gasket-to-outside': entry(traits(0.025, 0.9, 0.75, { outside: 1 }, { least: LEAST_OUTWARD }), COMMON_PRACTICE,
     'Head gasket blowing to the open air: soap bubbles at the joint.'),
   'cracked-head': entry(traits(0.03, 0.9, 0.8, { coolant: 0.76, outside: 0.08, exhaust: 0.08, intake: 0.08 }, { least: LEAST_OUTWARD, silent: 0.15 }),
-    'share and severity from memory; a gasket sign may be a cracked head: Sweethaven course',
+    `share and severity from memory; a gasket sign may be a cracked head: Sweethaven course; ${UNDER_LOAD}`,
     'Cracked head: mostly bubbles in the coolant, now and then into a port; some cracks open only hot and under load.'),
   'valve-sticking': entry(traits(0.065, 2.2, 0.95, { exhaust: 0.6, intake: 0.4 }, { stopsWithSlackRockers: 0.1, silent: 0.05, shows: 0.75 }),
     COMMON_PRACTICE, 'Sticky stem or debris on the seat: leaks like a burnt valve today and may pass after a run.'),
@@ -96,7 +97,6 @@ export const bridge = {
   prior: entry(0.012, FROM_MEMORY, 'Chance that a given pair of neighbours is joined through the gasket, on an engine brought in for testing.'),
   leak: entry({ median: 2.3, spread: 0.9, least: LEAST_OUTWARD }, 'from memory; an extremely low pair of neighbours: TM 5-1185',
     'Leak between the two cylinders of a bridged pair, as for faults (mm2 on cylinders of 400 cm3).'),
-  sizes: entry([0.29, 0.3687, 0.4687, 0.5958, 0.7574, 0.9628, 1.224, 1.556, 1.978, 2.515, 3.197, 4.064, 5.166, 6.567, 8.349, 10.61, 13.49, 17.15, 21.8, 27.72, 35.24], 'grid of the model', 'Leaks of a bridge at which the sum is taken (mm2 on cylinders of 400 cm3).'),
 } as const
 
 /** Faults that are found together in one cylinder, with how often the second comes on top of the first. */

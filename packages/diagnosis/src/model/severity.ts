@@ -2,25 +2,33 @@
 const LOSSES = [0.02, 15] as const
 /** Lower and upper end of the grid of leaks in mm2: two percent lost on the reference tester; a hole. */
 const LEAKS = [0.22, 200] as const
+/** The same of leaks between two cylinders of a bridged pair: below, nobody calls it one; above, neither cylinder holds anything. */
+const BRIDGES = [0.29, 35.3] as const
 /** Step of the grids in their logarithm; the same hole scatters by about as much, so the sum is smooth. */
 const STEP = 0.22
+/** Of bridges, which every cell of the grid is summed over again. */
+const BRIDGE_STEP = 0.24
 /** How gradually a leak becomes one that a strip-down calls a fault (scale of a logistic in the logarithm): no sharper than the step can follow. */
 const LEAST_BLUR = 0.12
 
-function geometric([low, high]: readonly [number, number], refine: number): Float64Array {
-  const step = STEP / refine
+function geometric([low, high]: readonly [number, number], step: number): Float64Array {
   const count = Math.floor(Math.log(high / low) / step) + 1
   return Float64Array.from({ length: count }, (_, k) => low * Math.exp(k * step))
 }
 
 /** Grid of losses (natural logarithm of pressure); `refine` divides the step. */
 export function lossGrid(refine: number): Float64Array {
-  return geometric(LOSSES, refine)
+  return geometric(LOSSES, STEP / refine)
 }
 
 /** Grid of leaks in mm2. */
 export function leakGrid(refine: number): Float64Array {
-  return geometric(LEAKS, refine)
+  return geometric(LEAKS, STEP / refine)
+}
+
+/** Grid of leaks between two cylinders in mm2. */
+export function bridgeGrid(refine: number): Float64Array {
+  return geometric(BRIDGES, BRIDGE_STEP / refine)
 }
 
 /**

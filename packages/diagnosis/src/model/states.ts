@@ -1,6 +1,6 @@
 import { FAULTS, PLACES, type Fault, type FaultTraits, type Place } from '../knowledge/faults.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { leakGrid, lossGrid, sizeWeights } from './severity.ts'
+import { bridgeGrid, leakGrid, lossGrid, sizeWeights } from './severity.ts'
 
 /** Where the pressure of a state goes: total area and area at each listening point, mm2. */
 export interface LeakRow {
@@ -112,8 +112,8 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       ? { grid: leakSizes.map((a) => a * girth / areaPerLoss), weights: sizeWeights(leakSizes, given) }
       : { grid: losses, weights: sizeWeights(losses, given) }
   }
-  const bridgeSizes = refineGeometric(bridge.sizes.value, refine)
-  const bridgeGrid = bridgeSizes.map((a) => a * girth / areaPerLoss)
+  const bridgeSizes = bridgeGrid(refine)
+  const bridgeLosses = bridgeSizes.map((a) => a * girth / areaPerLoss)
   const bridgeWeights = sizeWeights(bridgeSizes, bridge.leak.value)
   const bridgePrior = Float64Array.of(1 - bridge.prior.value, ...bridgeWeights.map((w) => w * bridge.prior.value))
 
@@ -155,12 +155,12 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
     }
   })
   // under a bridge the own faults matter little: one middling severity is enough to let both be true
-  for (let b = 1; b <= bridgeGrid.length; b++) {
-    build.add(SOUND, 0, b, 1, [], bridgeGrid[b - 1]!)
+  for (let b = 1; b <= bridgeLosses.length; b++) {
+    build.add(SOUND, 0, b, 1, [], bridgeLosses[b - 1]!)
     FAULTS.forEach((fault, f) => {
       const traits = knowledge.faults[fault].value
       for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
-        build.add(f + 1, 0, b, part, [{ fault: f, loss: middling(traits, girth / areaPerLoss), place }], bridgeGrid[b - 1]!)
+        build.add(f + 1, 0, b, part, [{ fault: f, loss: middling(traits, girth / areaPerLoss), place }], bridgeLosses[b - 1]!)
       }
     })
   }
@@ -187,17 +187,6 @@ const DRY_SEAT: Showing = { dry: true, wet: false, leakage: false }
 
 function middling({ leaks, size }: FaultTraits, lossPerTableLeak: number): number {
   return size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS
-}
-
-function refineGeometric(points: readonly number[], refine: number): number[] {
-  if (refine === 1) return [...points]
-  const out: number[] = []
-  for (let i = 0; i < points.length; i++) {
-    out.push(points[i]!)
-    const next = points[i + 1]
-    if (next !== undefined) for (let j = 1; j < refine; j++) out.push(points[i]! * (next / points[i]!) ** (j / refine))
-  }
-  return out
 }
 
 function placesOf(escapes: Readonly<Partial<Record<Place, number>>>): Array<[Place | null, number]> {
