@@ -4,6 +4,7 @@ import { FAULTS } from '../knowledge/faults.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
 import { signatures, signChance, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
+import { somewhere } from '../model/somewhere.ts'
 import type { Candidate } from './candidates.ts'
 import { nothingCommon } from './questions.ts'
 import { runningShareOutcomes } from './running-share.ts'
@@ -145,20 +146,17 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
 
 const NOTHING: Worth = { bits: 0, saved: 0, settles: 0 }
 
-/**
- * What a test says of a group of faults being anywhere, for a group that one repair of the head reaches wherever it is: each of many cylinders may be
- * all but sound, and the engine is not. Taken together as if they were one cylinder, and independent of each other.
- */
+/** What a test says of a group of faults being in any cylinder, for a group that one repair of the head reaches wherever it is: the engine as one cylinder. */
 function worthAnywhere({ own, space }: Inference, question: Question, group: Group, chances: PatternChances): Worth {
+  const { any } = somewhere(own, group, space.knowledge)
   const faults = space.knowledge.groups[group].value.map((fault) => FAULTS.indexOf(fault) + 1)
   const sums = faults.map((f) => own.reduce((sum, p) => sum + p[f]!, 0)), all = sums.reduce((sum, p) => sum + p, 0)
   if (all <= 0) return NOTHING
-  const nowhere = own.reduce((product, p) => product * faults.reduce((left, f) => left - p[f]!, 1), 1)
   const absent = chances(0, 'none'), present = chances(bitOf(group), 'none')
   const joint = new Float64Array(absent.length * WEARS * LABELS)
   absent.forEach((chance, o) => {
-    joint[o * WEARS * LABELS] = nowhere * chance
-    faults.forEach((f, k) => { joint[o * WEARS * LABELS + f] = (1 - nowhere) * sums[k]! / all * present[o]! })
+    joint[o * WEARS * LABELS] = (1 - any) * chance
+    faults.forEach((f, k) => { joint[o * WEARS * LABELS + f] = any * sums[k]! / all * present[o]! })
   })
   return worthOfJoint(joint, { ...question, settled: null })
 }

@@ -3,6 +3,7 @@ import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Operation } from '../knowledge/operations.ts'
 import type { Inference } from '../model/posterior.ts'
+import { somewhere } from '../model/somewhere.ts'
 import { looksThatPay } from './look.ts'
 import { operationMinutes, type EngineSize } from './minutes.ts'
 import type { Unit } from './unit.ts'
@@ -17,10 +18,11 @@ const MOST_OPTIONS = 8
 export function suspects(inference: Inference): Unit[] {
   const units: Unit[] = []
   // the head comes off for it whichever cylinder it is
-  const coolant = inference.own.map((own) => inference.space.knowledge.groups.coolant.value.reduce((sum, fault) => sum + own[FAULTS.indexOf(fault) + 1]!, 0))
-  const leaksSomewhere = coolant.reduce((sum, p) => sum + p, 0) >= LEAST_WRONG, most = Math.max(...coolant)
+  const coolant = somewhere(inference.own, 'coolant', inference.space.knowledge)
+  const leastCoolant = coolant.any >= LEAST_WRONG ? AS_LIKELY * Math.max(...coolant.each) : Infinity
   inference.own.forEach((own, i) => {
-    if (1 - own[0]! >= LEAST_WRONG || (leaksSomewhere && coolant[i]! >= AS_LIKELY * most)) units.push({ cylinders: [i + 1], wrong: 1 - own[0]!, by: new Map(FAULTS.map((f, k) => [f as string, own[k + 1]!])) })
+    if (1 - own[0]! < LEAST_WRONG && coolant.each[i]! < leastCoolant) return
+    units.push({ cylinders: [i + 1], wrong: 1 - own[0]!, by: new Map(FAULTS.map((f, k) => [f as string, own[k + 1]!])) })
   })
   inference.evidence.gaskets.forEach((list, g) => inference.bridges[g]!.forEach((p, j) => {
     if (p >= LEAST_WRONG) units.push({ cylinders: [list[j]! + 1, list[j + 1]! + 1], wrong: p, by: new Map([['gasket-between', p]]) })
