@@ -49,10 +49,10 @@ export function allPriors({ cylinders }: Evidence, grid: Grid, knowledge: Knowle
 
 /** States whose best case is this small against the best of all are left out: together they cannot move a probability by 1e-4. */
 const PRUNE = 1e-7
-/** Where all readings together can lie is told by states that are not below this part of the best. */
-const LEADING = 1e-4
 /** States under a bridge are many small ones: so much less of them is left out. */
 const BRIDGE_CARE = 10
+/** Where all readings together can lie is told by states that are not below this part of the best. */
+const LEADING = 1e-4
 
 /** The sums of a cylinder whose tables are there over its own states, for each bridge level and kept cell; `room` as in `sumStates`. */
 export function summed(likelihood: Likelihood, kept: Cells, space: Workspace, room?: Float64Array[]): Emission {

@@ -73,10 +73,10 @@ export function infer(evidence: Evidence, knowledge: Knowledge, refine = 1): Inf
   const priors = allPriors(evidence, grid, knowledge)
   const likelihoods = evidence.cylinders.map((_, i) => likelihoodOf(i, gauge, evidence, space, priors[i]!))
   const roughly = roughlyKept(likelihoods, space)
-  const blocks = likelihoods.map((likelihood) => summed(likelihood, roughly, space))
-  const sums = sumEngine(evidence.gaskets, blocks, roughly, flags, space)
+  const withBlocks = likelihoods.map((likelihood) => summed(likelihood, roughly, space))
+  const sums = sumEngine(evidence.gaskets, withBlocks, roughly, flags, space)
   // the largest arrays of all, and nobody asks for them again
-  const emissions = blocks.map(({ blocks: _, ...kept }) => kept)
+  const emissions = withBlocks.map(({ blocks: _, ...kept }) => kept)
   const worn = emissions.map(() => new Float64Array(states.count))
   const room = new Room()
   const surroundings = aroundOf(sums, [...emissions.keys()], space, fresh, room)
