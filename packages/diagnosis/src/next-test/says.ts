@@ -3,6 +3,7 @@ import { CAUSE_WORDS, FAULT_WORDS } from '../explain/words.ts'
 import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { Inference } from '../model/posterior.ts'
+import { somewhere } from '../model/somewhere.ts'
 
 const FIRST: Readonly<Record<string, string>> = {
   'warm-up': 'warm the engine up, then ', 'run-engine': 'run the engine a few minutes, then ', 'swap-gauge': 'with another gauge, ',
@@ -17,8 +18,12 @@ const SIGNS: Readonly<Record<string, string>> = {
   'water-in-oil': 'look at dipstick and filler for water', 'oil-in-water': 'look for oil in the header tank', 'spits-back': 'listen for spitting back',
 }
 
-/** Why a suggestion: the two likeliest explanations that stand against each other at its first cylinder, or in the whole engine. */
-export function sayOpen(tests: readonly SuggestedTest[], { own, causes }: Inference): string {
+/** Why a suggestion: the two likeliest explanations that stand against each other at its first cylinder, or in the whole engine; or a leak into the coolant. */
+export function sayOpen(tests: readonly SuggestedTest[], { own, causes, space }: Inference): string {
+  const [asks] = tests
+  const groups = asks === undefined ? [] : Object.keys(space.knowledge.engineSigns[asks.code ?? asks.test]?.value.groups ?? {})
+  const coolant = groups.length === 1 && groups[0] === 'coolant' ? somewhere(own, 'coolant', space.knowledge).any : 0
+  if (coolant >= 0.005) return ` Open for the whole engine: a leak into the coolant at one of the cylinders (${Math.round(coolant * 100)} in 100).`
   // another gauge, or running compression, on one cylinder asks what all of them have in common
   const ofAll = (test: SuggestedTest): boolean => test.first === 'swap-gauge' || (test.running === true && test.cylinders?.length === 1)
   const cylinder = tests.find((test) => test.cylinders?.length && !ofAll(test))?.cylinders?.[0]

@@ -77,6 +77,7 @@ export const diagnosis: Words['diagnosis'] = {
   wholeEngine: 'Der ganze Motor',
   betweenTwo: (a, b) => `Dichtung zwischen ${a} und ${b}`,
   nextWorth: 'Als Nächstes, der Mühe wert',
+  openCoolant: (share) => `Offen für den ganzen Motor: ein Leck zum Kühlwasser an einem der Zylinder (${share} von 100).`,
   open: (cylinder, one, share, other, otherShare) => `Offen ${cylinder === undefined ? 'für den ganzen Motor' : `bei Zylinder ${cylinder}`}: ${one} (${share} von 100) oder ${other} (${otherShare}).`,
   doThis: 'Das machen',
   somethingOther: 'Etwas anderes …',

@@ -10,6 +10,16 @@ const evaluation = {
 } as unknown as Evaluation
 const suggestion = (...cylinders: number[]): Suggestion => ({ tests: [{ test: 'leakage', ...(cylinders.length ? { cylinders } : {}) }], bits: 1, minutes: 5, bitsPerMinute: 0.2, says: '' })
 
+test('a test that asks whether coolant leaks says how likely it does, at any cylinder', () => {
+  const leaky = { ...evaluation, cylinders: [0.1, 0.2].map((probability, i) => ({ cylinder: i + 1, sound: 0.7, faults: [{ fault: 'gasket-to-coolant', probability }, { fault: 'ring-wear', probability: 0.1 }] })) } as unknown as Evaluation
+  const reader = { unit: 'psi', locale: 'en-GB', words: en } as const
+  // 1 - .9 x .8
+  for (const test of [{ test: 'cooling-pressure' }, { test: 'observation', code: 'water-in-oil' }] as const) {
+    expect(openWords({ ...suggestion(), tests: [test] }, leaky, reader)).toBe('Open for the whole engine: a leak into the coolant at one of the cylinders (28 in 100).')
+  }
+  expect(openWords({ ...suggestion(), tests: [{ test: 'vacuum' }] }, leaky, reader)).toBe('Open for the whole engine: nothing common to all (80 in 100) or worn evenly (11).')
+})
+
 test('the reason for a test is what stands open where it is made', () => {
   expect(openWords(suggestion(3), evaluation, { unit: 'psi', locale: 'en-GB', words: en })).toBe('Open at cylinder 3: sound (26 in 100) or rings worn (20).')
   expect(openWords(suggestion(), evaluation, { unit: 'psi', locale: 'de-DE', words: de })).toBe('Offen für den ganzen Motor: nichts Gemeinsames (80 von 100) oder gleichmäßig verschlissen (11).')

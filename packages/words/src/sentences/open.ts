@@ -2,12 +2,25 @@ import type { Evaluation, Suggestion } from '@evenbore/contract'
 import { inHundred } from '../format/number.ts'
 import type { Reader } from '../reader.ts'
 
+/** Tests and signs that ask whether coolant leaks at any cylinder, and the faults that they speak of. */
+const COOLANT_TESTS: ReadonlySet<string> = new Set(['coolant-gas', 'cooling-pressure', 'smoke-white', 'water-in-oil', 'oil-in-water'])
+const COOLANT_FAULTS: ReadonlySet<string> = new Set(['gasket-to-coolant', 'cracked-head'])
+
+/** Chance that coolant leaks at any cylinder, each by itself. */
+function coolantSomewhere({ cylinders }: Pick<Evaluation, 'cylinders'>): number {
+  const tight = cylinders.map(({ faults }) => faults.reduce((left, { fault, probability }) => (COOLANT_FAULTS.has(fault) ? left - probability : left), 1))
+  return 1 - tight.reduce((product, p) => product * p, 1)
+}
+
 /**
  * Why a suggested test: the two likeliest explanations that stand against each other where it is made, at its first cylinder or in the
- * whole engine. Undefined where nothing is open.
+ * whole engine; of what asks for a leak into the coolant, how likely there is one. Undefined where nothing is open.
  */
 export function openWords(suggestion: Suggestion, evaluation: Pick<Evaluation, 'cylinders' | 'engine'>, { words, locale }: Reader): string | undefined {
-  const { faults, causes, open } = words.diagnosis
+  const { faults, causes, open, openCoolant } = words.diagnosis
+  const [asks] = suggestion.tests
+  const coolant = asks !== undefined && COOLANT_TESTS.has(asks.code ?? asks.test) ? coolantSomewhere(evaluation) : 0
+  if (coolant >= 0.005) return openCoolant(inHundred(coolant, locale))
   const cylinder = suggestion.tests.find(({ cylinders }) => cylinders?.length)?.cylinders?.[0]
   const belief = evaluation.cylinders.find((each) => each.cylinder === cylinder)
   const named = belief
