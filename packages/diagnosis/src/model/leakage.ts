@@ -184,6 +184,24 @@ export function heardElsewhere(areaMm2: number, { listening }: Knowledge): numbe
   return Math.max(0, Math.min(most, part * areaMm2))
 }
 
+/**
+ * Part of what crosses the gasket that is heard at each place through open valves of the cylinder behind it: of the neighbour that was listened
+ * at, else of either; slack rockers shut them.
+ */
+function pastNeighbours(index: number, reading: LeakageEvidence, { gaskets, openValves }: Evidence, { listening }: Knowledge): Float64Array {
+  const parts = new Float64Array(PLACES.length)
+  const gasket = gaskets.find((list) => list.includes(index)) ?? [], at = gasket.indexOf(index)
+  const besides = [gasket[at - 1], gasket[at + 1]].filter((j) => j !== undefined)
+  const behind = besides.filter((j) => j === reading.neighbour)
+  for (const j of behind.length > 0 ? behind : besides) {
+    if (openValves === null || (j === reading.neighbour && reading.neighbourSlack)) continue
+    const part = listening.throughBridge.value / (behind.length > 0 ? 1 : besides.length)
+    if (openValves.intake[index]![j] === true) parts[PLACE_INDEX.intake]! += part
+    if (openValves.exhaust[index]![j] === true) parts[PLACE_INDEX.exhaust]! += part
+  }
+  return parts
+}
+
 function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
   const { seepage, throughOpenValve } = knowledge.listening
   const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
@@ -193,6 +211,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
   const other = reading.neighbour
   const openIntake = other !== null && !reading.neighbourSlack && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
   const openExhaust = other !== null && !reading.neighbourSlack && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
+  const overBridge = pastNeighbours(index, reading, evidence, knowledge)
   const shown = group.percent === null ? null : heardPart(group.percent)
   const usual = knowledge.leakageTest.healthyLeak.value.median
   return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {
@@ -205,6 +224,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       if (levels[p]! < 0 || p === crankcase) continue
       let area = row.at[p]!
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
+      area += overBridge[p]! * row.at[neighbour]!
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
       product *= ears.chance(levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!)))
     }

@@ -12,14 +12,14 @@ export interface Ears {
 
 /** Tabulates the ears of the knowledge tables; interpolation is good to a few parts in 10,000. */
 export function tabulateEars(knowledge: Knowledge): Ears {
-  const { steps, blur, mistaken } = knowledge.listening
+  const { steps, blur, mistaken, noted } = knowledge.listening
   const table = new Float64Array(4 * (POINTS + 1))
   const reach = (area: number, step: number): number => (area <= 0 ? 0 : 1 / (1 + (step / area) ** (1 / blur.value)))
   for (let i = 0; i <= POINTS; i++) {
     const t = i / POINTS
     const area = t < 1 ? HALF * t / (1 - t) : 1e9
     const above = [1, ...steps.value.map((s) => reach(area, s)), 0]
-    for (let level = 0; level < 4; level++) table[level * (POINTS + 1) + i] = (1 - mistaken.value) * (above[level]! - above[level + 1]!) + mistaken.value / 4
+    for (let level = 0; level < 4; level++) table[level * (POINTS + 1) + i] = (1 - mistaken.value) * (above[level]! - above[level + 1]!) + mistaken.value * noted.value[level]!
   }
   return {
     chance(level, areaMm2) {
