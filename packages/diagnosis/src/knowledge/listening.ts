@@ -9,7 +9,7 @@ export const listening = {
   elsewhere: entry({ part: 0.02, most: 0.05 }, FROM_MEMORY, 'Part of a leak that seems to be heard at the other places too, up to so many mm2: noise travels, but not far.'),
   seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
   mistaken: entry(0.1, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
-  noted: entry([0.3, 0.5, 0.12, 0.08], FROM_MEMORY, 'What is then noted: nothing, faint, clear or loud.'),
+  noted: entry([0.3, 0.5, 0.12, 0.08], FROM_MEMORY, 'What is then noted: nothing, faint, clear or loud. A hiss that is imagined is faint; clear and loud ones were heard elsewhere and noted for this place.'),
   throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
   throughBridge: entry(0.2, 'valve positions computed from the firing order; part from memory', 'Part of what crosses the gasket that goes on through an open valve of the neighbour, and is heard at the air cleaner or the exhaust.'),
   neighbourSlack: entry({ bridged: 0.85, other: 0.12 }, 'common practice, no source: slack rockers shut its valves; chances from memory', 'With the rockers of that neighbour slack the hiss is still heard there: chance where the gasket leaks, and otherwise.'),

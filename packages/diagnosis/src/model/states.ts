@@ -57,7 +57,8 @@ export interface StateSpace {
   readonly girth: number
 }
 
-/** Leak of a cylinder's own fault when a bridge is there too, mm2 on 400 cm3, and loss where nothing leaks. */
+/** Leaks of a cylinder's own fault when a bridge is there too, mm2 on 400 cm3, and loss where nothing leaks. */
+const SMALL_LEAK = 0.4
 const MIDDLING_LEAK = 1.1
 const MIDDLING_LOSS = 0.25
 /** Leaks of a kind grow with the girth of bore and seats: with the cube root of displacement. Sizes in the tables are for this one. */
@@ -154,13 +155,15 @@ export function buildStates(knowledge: Knowledge, displacementCm3: number | null
       }
     }
   })
-  // under a bridge the own faults matter little: one middling severity is enough to let both be true
+  // under a bridge the own faults matter little: one middling severity lets both be true, and a small one or none at all where the same gasket leaks into the water
   for (let b = 1; b <= bridgeLosses.length; b++) {
     build.add(SOUND, 0, b, 1, [], bridgeLosses[b - 1]!)
     FAULTS.forEach((fault, f) => {
       const traits = knowledge.faults[fault].value
       for (const [place, part] of placesOf(traits.leaks ? traits.escapes : {})) {
-        build.add(f + 1, 0, b, part, [{ fault: f, loss: middling(traits, girth / areaPerLoss), place }], bridgeLosses[b - 1]!)
+        for (const [loss, chance] of underBridge(traits, place, girth / areaPerLoss)) {
+          build.add(f + 1, 0, b, part * chance, loss === 0 ? [] : [{ fault: f, loss, place }], bridgeLosses[b - 1]!)
+        }
       }
     })
   }
@@ -185,8 +188,10 @@ function addSound(build: ReturnType<typeof builder>, knowledge: Knowledge, lossP
 const SEEPS_LIKE: Readonly<Record<string, Fault>> = { crankcase: 'ring-wear' }
 const DRY_SEAT: Showing = { dry: true, wet: false, leakage: false }
 
-function middling({ leaks, size }: FaultTraits, lossPerTableLeak: number): number {
-  return size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS
+/** Losses of a cylinder's own fault where a bridge is there too, with their chances. */
+function underBridge({ leaks, size, silent }: FaultTraits, place: Place | null, lossPerTableLeak: number): [number, number][] {
+  if (place === 'coolant') return [[0, silent], [SMALL_LEAK * lossPerTableLeak, (1 - silent) / 2], [MIDDLING_LEAK * lossPerTableLeak, (1 - silent) / 2]]
+  return [[size.sign < 0 ? -size.median : leaks ? MIDDLING_LEAK * lossPerTableLeak : MIDDLING_LOSS, 1]]
 }
 
 function placesOf(escapes: Readonly<Partial<Record<Place, number>>>): Array<[Place | null, number]> {
