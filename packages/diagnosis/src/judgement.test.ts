@@ -266,6 +266,27 @@ describe('readings that mislead', () => {
     expect(dead(104)).toBeGreaterThan(10 * dead(75))
   })
 
+  it('the one sound cylinder among worn ones reads high while the engine runs too: that is not an exhaust that stays shut', () => {
+    const ran = (running: readonly number[], snap: readonly number[]): Case['readings'] =>
+      [...running.map((value, i) => ({ cylinder: i + 1, running: true, pressure: psi(value) })), ...snap.map((value, i) => ({ cylinder: i + 1, snap: true, pressure: psi(value) }))].map((r) => ({ test: 'compression' as const, ...r }))
+    const e = judge(four([100, 98, 136, 94], ran([56, 55, 63, 54], [94, 93, 108, 91])))
+    expect(sound(e, 3)).toBeGreaterThan(0.9)
+    for (const cylinder of [1, 2, 4]) expect(sound(e, cylinder)).toBeLessThan(0.5)
+    // by as much more than its sisters as burnt gas that is shut in makes it
+    const shut = judge(four([100, 98, 136, 94], ran([56, 55, 96, 54], [94, 93, 160, 91])))
+    expect(shut.cylinders[2]!.faults.find(({ fault }) => fault === 'valve-not-opening')!.probability).toBeGreaterThan(0.5)
+  })
+
+  it('the one sound cylinder among worn ones pulls most and builds up slowest: it is not the odd one', () => {
+    const dry = [100, 98, 136, 94]
+    const balance = judge(four(dry, [60, 55, 90, 50].map((rpmDrop, i) => ({ test: 'power-balance', cylinder: i + 1, rpmDrop }))))
+    const first = judge(four([], dry.map((value, i) => ({ test: 'compression', cylinder: i + 1, pressure: psi(value), firstStroke: psi([65, 63, 78, 62][i]!) }))))
+    const nothing = judge(four(dry))
+    expect(sound(balance, 3)).toBeGreaterThan(sound(nothing, 3))
+    expect(sound(first, 3)).toBeGreaterThan(sound(nothing, 3) - 0.05)
+    for (const cylinder of [1, 2, 4]) expect(sound(balance, cylinder)).toBeLessThan(sound(nothing, cylinder))
+  })
+
   it('gas in the coolant of an engine that compresses well is not brushed aside: such leaks open under combustion pressure alone', () => {
     const gas: Case['readings'] = [{ test: 'coolant-gas', present: true }]
     const anywhere = (readings: Case['readings']): number => judge(four([150, 148, 149, 151], readings)).cylinders

@@ -3,7 +3,7 @@ import type { Admission } from '../admission/types.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { SightEvidence } from './evidence.ts'
-import type { LiftFound } from './valve-train.ts'
+import { type LiftFound, pullLosing } from './valve-train.ts'
 
 const CYLINDER_CODES = new Set([
   'weak-by-hand', 'locked-by-hand', 'spits-back', 'bubbles-at-plug-thread', 'bubbles-at-joint', 'better-with-other-plug-and-lead', 'piston-low-at-top',
@@ -34,15 +34,19 @@ export function gatherSights(given: Case, admission: Admission, expectedLog: num
     }
   })
   valveLifts(lifts, knowledge, put)
-  const usualDrop = upperMedian(balance.map((b) => b.drop))
+  const lost = lostWhileCranking(admission)
+  const usualDrop = upperMedian(balance.map((b) => b.drop / pullLosing(lost(b.cylinder), knowledge)))
   if (new Set(balance.map((b) => b.cylinder)).size >= 2 && usualDrop > 0) {
     for (const b of balance) put(b.cylinder, { kind: 'power-balance', reading: b.reading, dropShare: b.drop / usualDrop })
   }
-  relativePressures(admission, expectedLog, knowledge, put)
-  firstStrokes(admission, put)
+  relativePressures(admission, expectedLog, lost, knowledge, put)
+  firstStrokes(admission, lost, knowledge, put)
   for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
   return lists
 }
+
+/** By cylinder number. */
+type Lost = (cylinder: number) => number
 
 interface Lift { readonly cylinder: number; readonly reading: number; readonly valve: 'intake' | 'exhaust'; readonly mm: number }
 
@@ -62,20 +66,33 @@ function valveLifts(lifts: readonly Lift[], { valveTrain }: Knowledge, put: (cyl
   }
 }
 
-/** First strokes of the judged dry readings, as part of the final pressure, against the median of the sisters. */
-function firstStrokes(admission: Admission, put: (cylinder: number, sight: SightEvidence) => void): void {
+/**
+ * What a cylinder lost while cranking, against the best one (natural logarithm), nothing where that is not known. What its sisters show by other tests
+ * counts as if they lost nothing: a sound cylinder among worn ones would else stand out as if it were the odd one.
+ */
+function lostWhileCranking({ judged }: Admission): (cylinder: number) => number {
+  const dry = judged?.kind === 'dry' ? judged.cylinders.filter(({ pa }) => pa > 0) : []
+  const best = dry.reduce((most, { pa }) => Math.max(most, pa), 0)
+  return (cylinder) => Math.log(best / (dry.find((c) => c.cylinder === cylinder)?.pa ?? best)) || 0
+}
+
+/** First strokes of the judged dry readings, as part of the final pressure, against the median of the sisters, if these had lost nothing. */
+function firstStrokes(admission: Admission, lost: Lost, { noise }: Knowledge, put: (cylinder: number, sight: SightEvidence) => void): void {
   const noted = admission.compression.filter((c) => c.kind === 'dry' && c.judged && c.usable && c.pa > 0 && c.firstStrokePa !== null && c.firstStrokePa > 0 && c.firstStrokePa < c.pa)
   if (new Set(noted.map((c) => c.cylinder)).size < 3) return
   const ratio = (c: (typeof noted)[number]): number => Math.log(c.firstStrokePa! / c.pa)
-  const usual = median(noted.map(ratio))
-  for (const c of noted) put(c.cylinder, { kind: 'first-stroke', reading: c.reading, logRatio: ratio(c) - usual, sd: Math.hypot(c.sdPa / c.pa, c.resolutionPa / Math.sqrt(12) / c.firstStrokePa!) })
+  const { perLoss, perLossSpread } = noise.firstStroke.value
+  const usual = median(noted.map((c) => ratio(c) - perLoss * lost(c.cylinder)))
+  const sd = perLossSpread * median(noted.map((c) => lost(c.cylinder)))
+  for (const c of noted) put(c.cylinder, { kind: 'first-stroke', reading: c.reading, logRatio: ratio(c) - usual, sd: Math.hypot(sd, c.sdPa / c.pa, c.resolutionPa / Math.sqrt(12) / c.firstStrokePa!) })
 }
 
 /**
- * Running, snap and other sessions' readings count against the median of their own sisters; where fewer than three cylinders were read while the engine
- * ran, against what is usual for what the sisters cranked.
+ * Running, snap and other sessions' readings count against the median of their own sisters; while the engine runs, of what these would show if they cranked
+ * like the best one: a sound cylinder among leaking ones would else read high. Where fewer than three cylinders were read while the engine ran, against
+ * what is usual for what the sisters cranked.
  */
-function relativePressures(admission: Admission, expectedLog: number, { running }: Knowledge, put: (cylinder: number, sight: SightEvidence) => void): void {
+function relativePressures(admission: Admission, expectedLog: number, lost: Lost, { running }: Knowledge, put: (cylinder: number, sight: SightEvidence) => void): void {
   const judged = admission.judged
   const cranked = judged?.kind === 'dry' && judged.cylinders.length > 1 ? upperMedian(judged.cylinders.map((c) => c.pa)) : 0
   // what all lack while cranking may be there when the engine runs, or not
@@ -92,8 +109,10 @@ function relativePressures(admission: Admission, expectedLog: number, { running 
     const few = new Set(list.map((c) => c.cylinder)).size < 3
     if (few && (of === 'session' || cranked === 0 || admission.engine.fuel !== 'petrol')) continue
     const { share, spread } = (of === 'snap' ? running.snap : running.idle).value
-    const usual = few ? Math.log(share * cranked) + lacks : Math.log(upperMedian(list.map((c) => c.pa)))
-    for (const c of list) put(c.cylinder, { kind: 'relative', reading: c.reading, logRatio: Math.log(c.pa) - usual, sd: Math.hypot(few ? Math.hypot(spread, lacks) : 0.03, c.sdPa / c.pa), of })
+    const part = of === 'session' ? 0 : running.leakPart.value
+    const usual = few ? Math.log(share * cranked) + lacks : upperMedian(list.map((c) => Math.log(c.pa) + part * lost(c.cylinder)))
+    const sd = few ? Math.hypot(spread, lacks) : Math.hypot(0.03, of === 'session' ? 0 : running.leakPartSpread.value * upperMedian(list.map((c) => lost(c.cylinder))))
+    for (const c of list) put(c.cylinder, { kind: 'relative', reading: c.reading, logRatio: Math.log(c.pa) - usual, sd: Math.hypot(sd, c.sdPa / c.pa), of })
   }
 }
 

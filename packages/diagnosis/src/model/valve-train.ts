@@ -33,7 +33,11 @@ export function runningWhenDead(s: number, states: StateSpace, knowledge: Knowle
 }
 
 /** What a cylinder pulls in a power balance, as part of its good sisters: a valve that hardly opens leaves it without power, whatever it shows while cranking. */
-export function pullOf(s: number, { own, loss }: StateSpace, { ignition }: Knowledge): number {
-  const dead = ignition.deadDrop.value
-  return isDead(own[s]!) ? dead : Math.max(dead, 1 - 1.2 * Math.max(0, 1 - Math.exp(-Math.max(0, loss[s]!))))
+export function pullOf(s: number, { own, loss }: StateSpace, knowledge: Knowledge): number {
+  return isDead(own[s]!) ? knowledge.ignition.deadDrop.value : pullLosing(loss[s]!, knowledge)
+}
+
+/** What a cylinder pulls that loses so much while cranking (natural logarithm), as part of a good one. */
+export function pullLosing(loss: number, { ignition }: Knowledge): number {
+  return Math.max(ignition.deadDrop.value, 1 - 1.2 * (1 - Math.exp(-Math.max(0, loss))))
 }
