@@ -21,7 +21,7 @@ import { leakageResults } from './rules/leakage.ts'
 import { currentEvidence } from './waveform/current-evidence.ts'
 
 /** Version of the code of the model; goes up when answers change. */
-export const MODEL_VERSION = '14'
+export const MODEL_VERSION = '15'
 
 /** What to leave out when an answer is wanted at once. */
 export interface EvaluateOptions {
@@ -40,15 +40,16 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
   const twoStroke = given.engine.cycle === 2
   const { evidence, notWeighed } = gather(twoStroke ? { ...given, readings: [] } : given, twoStroke ? withoutReadings(admission) : admission, knowledge)
   const inference = infer(evidence, knowledge)
+  const even = consistency(admission)
   const ranking = options.ranking !== false && !twoStroke
-  const ranked = ranking ? nextTests(given, inference, sizeOf(admission)) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
+  const ranked = ranking ? nextTests(given, inference, sizeOf(admission), { consistency: even, objections: admission.objections }) : { next: [], enough: twoStroke ? { says: "Go by the maker's procedure: this model does not know two-strokes." } : null }
   const expected = expectedWindow(admission)
   const ask = whatIf(inference)
   const turned = ranking ? turns(given, inference, ask) : undefined
   const traces = currentEvidence(admission).objections
   return {
     model: `${MODEL_VERSION}+knowledge.${KNOWLEDGE_VERSION}+${knowledgeHash(knowledge)}`,
-    consistency: consistency(admission),
+    consistency: even,
     ...(expected === undefined ? {} : { expected }),
     cylinders: beliefs(inference),
     neighbours: neighbours(inference),

@@ -1,20 +1,23 @@
 import { COMMON_PRACTICE, FROM_MEMORY, entry, type Entry } from './entry.ts'
 import type { Cause } from './causes.ts'
 import type { Fault } from './faults.ts'
+import type { Operation } from './operations.ts'
 
-/** Factors on the share of faults and causes for what is known of the engine's past. */
+/** Factors on the share of faults and causes for what is known of the engine's past, and what cures it. */
 export interface PastFactors {
   readonly faults: Readonly<Partial<Record<Fault, number>>>
   readonly causes: Readonly<Partial<Record<Cause, number>>>
+  /** Operations that cure more than usual in such an engine, by name. */
+  readonly cures?: Readonly<Record<string, Operation['cures']>>
 }
 
 /** What the past makes likelier, as factors. */
 export const past: Readonly<Record<string, Entry<PastFactors>>> = {
-  stored: entry({ faults: { 'ring-broken-or-stuck': 3, 'valve-sticking': 4, 'exhaust-valve-leak': 1.2, 'intake-valve-leak': 1.2 }, causes: {} }, 'common practice; AC 43.13-1B par. 8-14b(5)(i): run and test again', 'Stood for six months or more: stuck rings, sticky valves, debris on a seat.'),
+  stored: entry({ faults: { 'ring-broken-or-stuck': 3, 'valve-sticking': 4, 'exhaust-valve-leak': 1.2, 'intake-valve-leak': 1.2 }, causes: {}, cures: { 'soak-run-test': { 'ring-broken-or-stuck': 0.45, 'valve-sticking': 0.55, 'exhaust-valve-leak': 0.1, 'intake-valve-leak': 0.1 } } }, 'common practice; AC 43.13-1B par. 8-14b(5)(i): run and test again', 'Stood for six months or more: stuck rings, sticky valves, debris on a seat.'),
   overheated: entry({ faults: { 'gasket-to-coolant': 3.5, 'cracked-head': 4, 'gasket-to-outside': 2, 'piston-damage': 1.5, 'ring-broken-or-stuck': 1.4 }, causes: {} }, COMMON_PRACTICE, 'Known to have overheated.'),
   tiredRings: entry({ faults: { 'ring-wear': 1.6, 'ring-broken-or-stuck': 1.3 }, causes: { 'worn-evenly': 1.8 } }, FROM_MEMORY, 'More than 150,000 km since rings.'),
   freshRings: entry({ faults: { 'ring-wear': 0.5, 'ring-broken-or-stuck': 0.8 }, causes: { 'worn-evenly': 0.4 } }, FROM_MEMORY, 'Less than 60,000 km since rings.'),
-  notBedded: entry({ faults: { 'ring-wear': 1.5 }, causes: { 'worn-evenly': 2 } }, FROM_MEMORY, 'Rings not bedded in (first 1,000 km): leaks that pass.'),
+  notBedded: entry({ faults: { 'ring-wear': 1.5 }, causes: { 'worn-evenly': 2 }, cures: { 'run-on': { 'worn-evenly': 0.8, 'ring-wear': 0.5 } } }, FROM_MEMORY, 'Rings not bedded in (first 1,000 km): leaks that pass.'),
   hotExhaust: entry({ faults: { 'exhaust-valve-leak': 1.7, 'valve-sticking': 1.2 }, causes: {} }, COMMON_PRACTICE, 'One of the cylinders with a hot exhaust position.'),
   clearancesSet: entry({ faults: { 'clearance-tight': 0.15 }, causes: {} }, COMMON_PRACTICE, 'Valve clearances were set before the test.'),
   headTorqued: entry({ faults: { 'gasket-to-outside': 0.6, 'gasket-to-coolant': 0.85 }, causes: {} }, COMMON_PRACTICE, 'Head was torqued before the test.'),

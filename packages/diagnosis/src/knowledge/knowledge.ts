@@ -10,7 +10,7 @@ import { growth, operations } from './operations.ts'
 import { cylinderSigns, engineSigns, groups, otherOil, vacuum, vacuumDepth } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
-export const KNOWLEDGE_VERSION = '17'
+export const KNOWLEDGE_VERSION = '18'
 
 const tables = {
   faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, crankingSpeed, levels, noise, leakageTest, oil, listening,

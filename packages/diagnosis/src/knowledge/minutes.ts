@@ -39,6 +39,7 @@ export const stopping = {
   minutesSettled: entry(30, FROM_MEMORY, 'What it is worth, in minutes of labour, that one explanation counts as settled.'),
   changeOver: entry(1, FROM_MEMORY, 'Minutes to lay one tool down and take up the next, whatever the test.'),
   comeback: entry(60, FROM_MEMORY, 'Minutes that a fault left in costs when the customer comes back.'),
+  boiled: entry(180, 'common practice, no source: never run an engine that loses its water; amount from memory', 'Minutes that it costs more where coolant leaks: an engine that boiled has a warped head to be skimmed.'),
   traceSpread: entry(0.06, FROM_MEMORY, 'Scatter of relative compression from a current trace (sd of logarithm).'),
   traceUsable: entry(0.4, FROM_MEMORY, 'Chance that a current trace can be used.'),
   slowInTrace: entry({ shown: 0.85, slow: 0.93, other: 0.04 }, FROM_MEMORY, 'Chance that a current trace shows the cranking speed, and that it is slow then: of a starter or battery too slow, and otherwise.'),

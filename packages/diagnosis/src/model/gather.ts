@@ -9,7 +9,7 @@ import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.t
 import { toPascal } from '../units/pressure.ts'
 import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { CylinderEvidence, EngineEvidence, Evidence, SightEvidence } from './evidence.ts'
-import { causeFactors, faultFactors } from './past.ts'
+import { causeFactors, faultFactors, pastCures } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { otherGauges } from './other-gauge.ts'
 import { runningShares } from './running-share.ts'
@@ -45,7 +45,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const checks = [...otherGauges(given, admission), ...runningShares(given, admission)]
   for (const { reading } of checks) used.add(reading)
   const engineEvidence = [...whole, ...checks, ...crankingSpeeds(admission, session, knowledge, used)]
-  const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'no-tester' ? o.readings : [])))
+  const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'check-valve-left-in' || o.code === 'no-tester' ? o.readings : [])))
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {
     evidence: {
@@ -55,6 +55,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
       openValves: layout.firingOrder !== null && (engine.cycle ?? 4) === 4 ? openValves(layout.firingOrder) : null,
       engine: engineEvidence,
       causeFactors: causeFactors(engine, session, knowledge) as Partial<Record<Cause, number>>,
+      pastCures: pastCures(engine, session.conditions, knowledge),
       expected,
       speedKnown: rpm !== undefined,
       speedRatio: (rpm ?? knowledge.levels.normalCrankingRpm.value) / knowledge.levels.normalCrankingRpm.value,
@@ -103,8 +104,9 @@ function marksPa(readings: Admission['compression']): number {
 }
 
 function leakageReadings(cylinder: number, admission: Admission, used: Set<number>): CylinderEvidence['leakage'] {
-  // oil in a diesel is objected to, and nothing is built on it
-  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && !(l.wet && admission.engine.fuel === 'diesel') && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
+  // oil in a diesel, and a check valve in the hose, are objected to, and nothing is built on them
+  const blocked = new Set(admission.objections.flatMap(({ code, readings }) => (code === 'check-valve-left-in' ? readings : [])))
+  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && !blocked.has(l.reading) && !(l.wet && admission.engine.fuel === 'diesel') && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
   for (const l of mine) used.add(l.reading)
   return mine.map((l) => ({
     reading: l.reading,

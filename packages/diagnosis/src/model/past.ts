@@ -3,6 +3,7 @@ import type { AdmittedSession } from '../admission/types.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import type { PastFactors } from '../knowledge/history.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { Operation } from '../knowledge/operations.ts'
 
 /** Factors on the shares of faults in one cylinder from its place and the engine's past. 0 where the engine cannot have it. */
 export function faultFactors(cylinder: number, engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, number> {
@@ -36,6 +37,11 @@ export function causeFactors(engine: EngineDescription, { conditions, gauge }: P
   const slow = slowCranking(conditions, knowledge)
   if (slow !== null) factors['slow-cranking'] = slow
   return factors
+}
+
+/** What operations cure more than usual: what has stood comes free, what is new beds in. */
+export function pastCures(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, Operation['cures']> {
+  return Object.assign({}, ...applying(engine, conditions, knowledge).map(({ cures }) => cures ?? {}))
 }
 
 /** Factor on slow cranking by the measured speed, else by the volts of a 12 V system; null where neither is known. */

@@ -4,6 +4,7 @@ import type { Inference } from '../model/posterior.ts'
 import { doneTests } from './done.ts'
 import { engineWide } from './engine-wide.ts'
 import { bitsOfSign, both, worthOf, type Outcomes, type Question, type Worth } from './information.ts'
+import { owed, type Report } from './owed.ts'
 import { borescopeOutcomes, clearanceOutcomes, liftOutcomes, plugOutcomes, runOutcomes, signOutcomes } from './look-outcomes.ts'
 import { balanceOutcomes, currentOutcomes, dryOutcomes, leakageOutcomes, repeatOutcomes, runningOutcomes, wetOutcomes, yesNo } from './outcomes.ts'
 import { leftUnread, questionsOf } from './questions.ts'
@@ -13,6 +14,8 @@ import type { Stakes } from './stakes.ts'
 export interface Candidate extends Worth {
   readonly tests: readonly SuggestedTest[]
   readonly minutes: number
+  /** Why it is owed whether it pays or not; absent where it is not. */
+  readonly owed?: string
 }
 
 /** A test on one cylinder before its worth is known. */
@@ -24,8 +27,8 @@ interface Single {
 }
 
 /** Everything that could be done now on this engine: single tests, cheap pairs on one cylinder, rounds over cylinders. Diesels get no oil. */
-export function candidates(given: Case, inference: Inference, stakes: Stakes): Candidate[] {
-  const done = doneTests(given)
+export function candidates(given: Case, inference: Inference, stakes: Stakes, report: Report): Candidate[] {
+  const done = doneTests(given, new Set(inference.evidence.cylinders.flatMap(({ dry, leakage }) => [...dry, ...leakage].map(({ reading }) => reading))))
   const whenRead = questionsOf(inference, stakes)
   const questions = whenRead.map(leftUnread)
   const singles = singlesOf(given, inference, done)
@@ -37,6 +40,7 @@ export function candidates(given: Case, inference: Inference, stakes: Stakes): C
     ...rounds(given, inference, questions, whenRead, done),
     ...engineWide(given, inference, questions, done),
     ...swaps(given, inference, done),
+    ...owed(given, inference, questions, done, report),
   ]
 }
 
@@ -129,7 +133,8 @@ function rounds(given: Case, inference: Inference, questions: readonly Question[
     const cylinders = items.map(({ i }) => i + 1).sort((a, b) => a - b)
     list.push({ tests: [{ ...test, ...(named ? { cylinders } : {}) }], bits: sum('bits'), saved: sum('saved'), settles: Math.min(1, sum('settles')), minutes: time.once + items.length * time.each })
   }
-  const dry = each('dry', dryOutcomes(inference), whenRead)
+  // oil in the cylinder spoils a dry reading
+  const dry = each('dry', dryOutcomes(inference), whenRead).filter(({ i }) => !done.has(`wet ${i + 1}`))
   round(dry, { test: 'compression' }, minutes.dry.value)
   if (given.engine.fuel === 'petrol') {
     const plugs = each('plug', plugOutcomes(inference)).sort((a, b) => b.bits - a.bits)

@@ -130,7 +130,7 @@ describe('what to do next', () => {
 
   it('tells a leakage test with the rockers of this cylinder slack, with those of a neighbour slack, and with oil in apart', () => {
     const leak = (more: object): Case['readings'][number] => ({ test: 'leakage', cylinder: 3, percent: 60, heard: { intake: 0, exhaust: 2, crankcase: 2 }, ...more })
-    const done = (...readings: Case['readings']): string[] => [...doneTests({ ...four, readings }).keys()]
+    const done = (...readings: Case['readings']): string[] => [...doneTests({ ...four, readings }, new Set(readings.keys())).keys()]
     expect(done(leak({ rockersSlack: [2] }))).toEqual(['leakage 3'])
     expect(done(leak({}), leak({ rockersSlack: [3] }))).toEqual(['leakage 3', 'slack 3'])
     expect(done(leak({}), leak({ rockersSlack: [2] }))).toEqual(['leakage 3', 'slack 2 for 3'])
@@ -178,6 +178,14 @@ describe('what to do next', () => {
     const { next } = evaluate({ ...four, readings: [...dry(150, 148, 149, 151), ...signs] })
     const pressure = next.find(({ tests }) => tests[0]!.test === 'cooling-pressure')
     expect(pressure?.says).toMatch(/^Put the cooling system under pressure\. Open for the whole engine: a leak into the coolant at one of the cylinders \([5-7]\d in 100\)\.$/)
+  })
+
+  it('gas in the coolant is not enough, however well the engine compresses: what boils is ruined', () => {
+    const { enough, next } = evaluate({ ...four, readings: [...dry(155, 156, 154, 156), { test: 'coolant-gas', present: true }] })
+    expect(enough).toBeNull()
+    const tests = next.flatMap(({ tests: each }) => each.map(({ code, test }) => code ?? test))
+    expect(tests).toContain('cooling-pressure')
+    expect(tests).toContain('smoke-white')
   })
 
   it('lists the same test on more and more cylinders twice at most', () => {

@@ -2,6 +2,7 @@ import type { Case, Suggestion } from '@evenbore/contract'
 import type { Inference } from '../model/posterior.ts'
 import type { EngineSize } from '../repairs/minutes.ts'
 import { candidates, scoreOf, type Candidate } from './candidates.ts'
+import type { Report } from './owed.ts'
 import { nothingCommon } from './questions.ts'
 import { sayOpen, sayTest } from './says.ts'
 import { stakesOf } from './stakes.ts'
@@ -17,33 +18,45 @@ const LEAST_BITS = 1e-3
 
 /**
  * Ranks what could be done next by what it is worth for each minute: minutes of repair that it is expected to save, and the bits it is
- * expected to teach at what a bit is worth. A test pays when it is worth more than its own minutes; when none does, enough is known.
+ * expected to teach at what a bit is worth. A test pays when it is worth more than its own minutes; when none does, and no repeat is owed, enough is known.
  */
-export function nextTests(given: Case, inference: Inference, size: EngineSize): NextTests {
+export function nextTests(given: Case, inference: Inference, size: EngineSize, report: Report): NextTests {
   const { stopping } = inference.space.knowledge
-  const sorted = candidates(given, inference, stakesOf(size, inference.space.knowledge))
-    .filter((c) => c.bits >= LEAST_BITS)
+  const sorted = candidates(given, inference, stakesOf(size, inference.space.knowledge), report)
+    .filter((c) => c.bits >= LEAST_BITS || c.owed !== undefined)
     .map((c) => ({ ...c, score: scoreOf(c, inference) }))
     .sort((a, b) => b.score - a.score || a.minutes - b.minutes || JSON.stringify(a.tests).localeCompare(JSON.stringify(b.tests)))
-  // a test that says something of the cylinders and of the whole engine comes up twice: it is worth the greater of the two at least
-  const ranked = [...new Map(sorted.toReversed().map((c) => [JSON.stringify(c.tests), c])).values()].toReversed()
-  const paying = fewOfEach(ranked.filter((c) => c.score > 1))
-  const kept = (paying.length > 0 ? paying : ranked.slice(0, 1)).slice(0, stopping.suggestions.value)
+  // a test that says something of the cylinders and of the whole engine, or is owed as well, comes up twice: it is worth the greater of the two at least
+  const due = new Map(sorted.flatMap(({ tests, owed }) => (owed === undefined ? [] : [[JSON.stringify(tests), owed]])))
+  const ranked = [...new Map(sorted.toReversed().map((c) => {
+    const owed = due.get(JSON.stringify(c.tests))
+    return [JSON.stringify(c.tests), owed === undefined ? c : { ...c, owed }]
+  })).values()].toReversed()
+  const paying = fewOfEach(ranked.filter((c) => c.score > 1 || c.owed !== undefined))
+  const kept = shortList(paying.length > 0 ? paying : ranked.slice(0, 1), stopping.suggestions.value)
   return {
-    next: kept.map(({ tests, bits, minutes }) => ({
-      tests: [...tests], bits, minutes, bitsPerMinute: bits / Math.max(0.2, minutes), says: `${tests.map(sayTest).join('; then ')}.${sayOpen(tests, inference)}`,
+    next: kept.map(({ tests, bits, minutes, owed }) => ({
+      tests: [...tests], bits, minutes, bitsPerMinute: bits / Math.max(0.2, minutes), says: `${tests.map(sayTest).join('; then ')}.${owed === undefined ? sayOpen(tests, inference) : ` ${owed}`}`,
     })),
     enough: paying.length > 0 ? null : { says: enoughBecause(inference) },
   }
+}
+
+/** The first so many, with what is owed among them: it takes the place of the last that is not. */
+function shortList(ranked: readonly Candidate[], most: number): Candidate[] {
+  const due = ranked.filter((c) => c.owed !== undefined).slice(0, most)
+  const others = ranked.filter((c) => c.owed === undefined).slice(0, most - due.length)
+  return ranked.filter((c) => due.includes(c) || others.includes(c))
 }
 
 /** Of the same tests on more and more cylinders so many stand in the list: it is short, and other tests are to be seen as well. */
 const MOST_ROUNDS = 2
 
 /** The first few of each round: the same tests on other cylinders. */
-function fewOfEach<T extends Pick<Candidate, 'tests'>>(ranked: readonly T[]): T[] {
+function fewOfEach<T extends Pick<Candidate, 'tests' | 'owed'>>(ranked: readonly T[]): T[] {
   const seen = new Map<string, number>()
-  return ranked.filter(({ tests }) => {
+  return ranked.filter(({ tests, owed }) => {
+    if (owed !== undefined) return true
     const round = JSON.stringify(tests.map((test) => ({ ...test, cylinders: undefined })))
     const count = (seen.get(round) ?? 0) + 1
     seen.set(round, count)

@@ -23,10 +23,11 @@ export function stakesOf(size: EngineSize, knowledge: Knowledge): Stakes {
   const names = ['', ...FAULTS, 'gasket-between'] as const
   const cures = repairs.map((operation) => names.map((name) => (operation.cures as Readonly<Record<string, number>>)[name] ?? 0))
   const putRight = names.map((_, label) => (label === 0 ? 0 : repairs.reduce((least, _r, a) => (cures[a]![label]! > 0 ? Math.min(least, cost[a]! / cures[a]![label]!) : least), Infinity)))
+  const { comeback, boiled } = knowledge.stopping, coolant = new Set<string>(knowledge.groups.coolant.value)
   const minutes = new Float64Array((repairs.length + 1) * LABELS)
   for (let label = 0; label < LABELS; label++) {
     const right = Number.isFinite(putRight[label]!) ? putRight[label]! : 0
-    minutes[label] = label === 0 ? 0 : right + knowledge.stopping.comeback.value
+    minutes[label] = label === 0 ? 0 : right + comeback.value + (coolant.has(names[label]!) ? boiled.value : 0)
     repairs.forEach((_, a) => { minutes[(a + 1) * LABELS + label] = cost[a]! + (1 - cures[a]![label]!) * right })
   }
   return { decisions: repairs.length + 1, minutes }

@@ -34,6 +34,17 @@ describe('what to repair', () => {
     expect(repairs.find(({ operation }) => operation === 'gasket-replace')).toMatchObject({ cylinders: [1, 2, 3, 4] })
   })
 
+  it('new rings are run in, and what has stood is soaked and run, before anything is taken apart', () => {
+    const worn: Case['readings'] = [1, 2, 3, 4].flatMap((cylinder) => [
+      { test: 'compression' as const, cylinder, pressure: psi(133 + cylinder) }, { test: 'leakage' as const, cylinder, percent: 26, heard: { crankcase: 2 as const, exhaust: 0 as const, intake: 0 as const } },
+    ])
+    const first = (history: Case['engine']['history'], readings = worn) => evaluate({ ...four, engine: { ...four.engine, ...(history === undefined ? {} : { history }) }, readings }, undefined, { ranking: false }).repairs
+    expect(first({ kmSinceRings: 100 })[0]).toMatchObject({ operation: 'run-on' })
+    expect(first({ kmSinceRings: 90_000 }).map(({ operation }) => operation)).not.toContain('run-on')
+    const soak = (history?: Case['engine']['history']): number => first(history, leaky.readings).find(({ operation }) => operation === 'soak-run-test')?.cures ?? 0
+    expect(soak({ monthsStored: 12 })).toBeGreaterThan(1.5 * soak())
+  })
+
   it('an even engine needs neither look nor repair', () => {
     const even: Case = { ...four, readings: [150, 148, 151, 152].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })) }
     expect(evaluate(even, undefined, { ranking: false }).repairs).toEqual([])

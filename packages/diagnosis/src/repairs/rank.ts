@@ -41,7 +41,8 @@ export function repairs(inference: Inference, size: EngineSize): RepairOption[] 
   if (units.length === 0) return []
   const { operations } = inference.space.knowledge
   const options: (RepairOption & { ratio: number })[] = []
-  for (const [name, { value }] of Object.entries(operations)) {
+  for (const [name, entry] of Object.entries(operations)) {
+    const value = { ...entry.value, cures: { ...entry.value.cures, ...inference.evidence.pastCures[name] } }
     const helped = units.filter((u) => cureOf(value, u) > 0.02 * u.wrong)
     if (helped.length === 0) continue
     const cylinders = [...new Set(helped.flatMap((u) => u.cylinders))].sort((a, b) => a - b)
