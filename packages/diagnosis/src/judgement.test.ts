@@ -287,6 +287,21 @@ describe('readings that mislead', () => {
     for (const cylinder of [1, 2, 4]) expect(sound(balance, cylinder)).toBeLessThan(sound(nothing, cylinder))
   })
 
+  it('two dead neighbours stay a gasket when slack rockers change nothing, and when their plugs are wet: a cylinder that does not fire has such a plug', () => {
+    // 1-2-3: at the top of No. 2 an intake valve of No. 3 is open, at the top of No. 3 an exhaust valve of No. 2 (computed from the firing order)
+    const air = (cylinder: 2 | 3, rockersSlack?: number[]): Case['readings'][number] => ({
+      test: 'leakage', cylinder, neighbour: 5 - cylinder, percent: 93 + cylinder, heard: { intake: cylinder === 2 ? 2 : 0, exhaust: cylinder === 3 ? 2 : 0, crankcase: 0, coolant: 0, outside: 0, neighbour: 2 }, ...(rockersSlack === undefined ? {} : { rockersSlack }),
+    })
+    const gasket = (...more: Case['readings']): number => {
+      const given = four([162, 52, 46], [air(2), air(3), ...more])
+      return judge({ ...given, engine: { ...given.engine, cylinders: 3, firingOrder: [1, 2, 3] } }).neighbours.find(({ cylinders }) => cylinders.includes(2) && cylinders.includes(3))!.probability
+    }
+    const before = gasket()
+    expect(before).toBeGreaterThan(0.8)
+    expect(gasket(air(2, [2]), air(3, [3]))).toBeGreaterThan(before - 0.05)
+    expect(gasket({ test: 'plug', cylinder: 2, appearance: 'dry-black', afterRunAtSpeed: true }, { test: 'plug', cylinder: 3, appearance: 'wet-fuel', afterRunAtSpeed: true })).toBeGreaterThan(before - 0.1)
+  })
+
   it('gas in the coolant of an engine that compresses well is not brushed aside: such leaks open under combustion pressure alone', () => {
     const gas: Case['readings'] = [{ test: 'coolant-gas', present: true }]
     const anywhere = (readings: Case['readings']): number => judge(four([150, 148, 149, 151], readings)).cylinders

@@ -27,7 +27,7 @@ describe('the knowledge tables', () => {
 
   it('give each look chances that sum to one', () => {
     const { sound, faults } = defaultKnowledge.plugs.appearance.value
-    for (const chances of [sound, defaultKnowledge.plugs.ignition.value, ...Object.values(faults), ...Object.values(defaultKnowledge.vacuum).map((e) => e.value)]) {
+    for (const chances of [sound, defaultKnowledge.plugs.ignition.value, defaultKnowledge.plugs.dead.value.looks, ...Object.values(faults), ...Object.values(defaultKnowledge.vacuum).map((e) => e.value)]) {
       expect(Object.values(chances).reduce((sum, p) => sum + p, 0)).toBeCloseTo(1, 9)
     }
   })

@@ -10,6 +10,7 @@ export const listening = {
   seepage: entry(0.03, FROM_MEMORY, 'Leak (mm2) of sound valves and joints: now and then a faint hiss.'),
   mistaken: entry(0.1, FROM_MEMORY, 'Chance that what was noted for a place says nothing about it.'),
   noted: entry([0.3, 0.5, 0.12, 0.08], FROM_MEMORY, 'What is then noted: nothing, faint, clear or loud. A hiss that is imagined is faint; clear and loud ones were heard elsewhere and noted for this place.'),
+  sameAgain: entry(0.3, FROM_MEMORY, 'With rockers slack or oil in, the same ears note at a place whose leak has not changed just what they noted before, in this part of the tests; else they listen anew.'),
   throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
   throughBridge: entry(0.2, 'valve positions computed from the firing order; part from memory', 'Part of what crosses the gasket that goes on through an open valve of the neighbour, and is heard at the air cleaner or the exhaust.'),
   neighbourSlack: entry({ bridged: 0.85, other: 0.12 }, 'common practice, no source: slack rockers shut its valves; chances from memory', 'With the rockers of that neighbour slack the hiss is still heard there: chance where the gasket leaks, and otherwise.'),

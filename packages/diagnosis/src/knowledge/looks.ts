@@ -8,10 +8,18 @@ export interface LookTable {
   readonly faults: Readonly<Partial<Record<Fault, Chances>>>
 }
 
+/** The plug of a cylinder that compresses so little that it hardly fires: its looks, and how often it has them, rising with lost pressure (logarithm). */
+export interface DeadPlug {
+  readonly halfAt: number
+  readonly most: number
+  readonly looks: Chances
+}
+
 /** Plug appearance: chances of each look. */
-export const plugs: Readonly<Record<'appearance' | 'ignition' | 'contrast', Entry<LookTable | Chances | number>>> & {
+export const plugs: Readonly<Record<'appearance' | 'ignition' | 'dead' | 'contrast', Entry<LookTable | Chances | DeadPlug | number>>> & {
   appearance: Entry<LookTable>
   ignition: Entry<Chances>
+  dead: Entry<DeadPlug>
   contrast: Entry<number>
 } = {
   appearance: entry<LookTable>({
@@ -35,6 +43,8 @@ export const plugs: Readonly<Record<'appearance' | 'ignition' | 'contrast', Entr
     'What the plug of a cylinder looks like, by fault.'),
   ignition: entry<Chances>({ tan: 0.12, 'dry-black': 0.33, 'wet-oil': 0.03, 'wet-fuel': 0.45, white: 0.05, damaged: 0.02 }, FROM_MEMORY,
     'Plug of a cylinder with an ignition or mixture fault, whatever its mechanics.'),
+  dead: entry<DeadPlug>({ halfAt: 0.8, most: 0.5, looks: { tan: 0.2, 'dry-black': 0.35, 'wet-oil': 0.1, 'wet-fuel': 0.28, white: 0.05, damaged: 0.02 } }, 'common practice, no source; chances from memory',
+    'Plug of a cylinder that lost most of its pressure, whatever took it: it hardly fires, and soot or petrol stays on the plug.'),
   contrast: entry(0.75, FROM_MEMORY, 'Weight of a plug that was not run at speed before it was pulled (exponent of the likelihood).'),
 }
 

@@ -105,6 +105,8 @@ interface RepeatGroup {
   readonly tempering: number
   readonly wet: boolean
   readonly slack: boolean
+  /** What was noted at each place in the plain test of this cylinder, where this one was done with rockers slack or oil in; -1 not listened. */
+  readonly plain: readonly number[] | null
 }
 
 /** The same ears at the same hiss, however often, are worth so many that are independent. */
@@ -116,6 +118,7 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
     const key = `${r.wet}${r.rockersSlack}`
     groups.set(key, [...(groups.get(key) ?? []), r])
   }
+  const plain = readings.filter((r) => !r.wet && !r.rockersSlack)
   return [...groups.values()].flatMap((list) => {
     const heard = list.filter((r) => Object.keys(r.heard).length > 0).length
     const tempering = heard <= 1 ? 1 : Math.min(MOST_HEARINGS, 1 + 0.3 * (heard - 1)) / heard
@@ -124,11 +127,17 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
       const percents = percentsOf(readings)
       return {
         apart: apart ? list.length : 0, readings, tempering, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
+        plain: (list[0]!.wet || list[0]!.rockersSlack) && plain.length > 0 ? levelsOf(plain[0]!) : null,
         noise: knowledge.leakageTest.percentNoise.value ** 2 / Math.max(1, percents.length) + 0.25,
         percent: percents.length === 0 ? null : percents.reduce((s, p) => s + p, 0) / percents.length,
       }
     })
   })
+}
+
+/** What was noted at each place, -1 where nobody listened. */
+function levelsOf({ heard }: LeakageEvidence): number[] {
+  return PLACES.map((place) => heard[place] ?? -1)
 }
 
 function percentsOf(readings: readonly LeakageEvidence[]): number[] {
@@ -203,14 +212,18 @@ function pastNeighbours(index: number, reading: LeakageEvidence, { gaskets, open
 }
 
 function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
-  const { seepage, throughOpenValve } = knowledge.listening
+  const { seepage, throughOpenValve, sameAgain } = knowledge.listening
   const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
-  const levels = PLACES.map((place) => reading.heard[place] ?? -1)
+  const levels = levelsOf(reading)
   const keen = PLACES.map((place) => knowledge.listening.keener.value[place] ?? 1)
   const crankcase = PLACE_INDEX.crankcase, neighbour = PLACE_INDEX.neighbour
   const other = reading.neighbour
   const openIntake = other !== null && !reading.neighbourSlack && evidence.openValves?.intake[index]?.[other] === true ? throughOpenValve.value : 0
   const openExhaust = other !== null && !reading.neighbourSlack && evidence.openValves?.exhaust[index]?.[other] === true ? throughOpenValve.value : 0
+  // the same ears at a hiss that neither slack rockers nor oil have changed note the same again, right or wrong
+  const same = PLACES.map((_, p) => (group.plain === null || group.plain[p]! < 0 ? null : group.plain[p] === levels[p]))
+  const heardAgain = (p: number, unchanged: boolean, chance: number): number =>
+    !unchanged || same[p] === null ? chance : (same[p] === true ? sameAgain.value : 0) + (1 - sameAgain.value) * chance
   const overBridge = pastNeighbours(index, reading, evidence, knowledge)
   const shown = group.percent === null ? null : heardPart(group.percent)
   const usual = knowledge.leakageTest.healthyLeak.value.median
@@ -226,7 +239,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
       area += overBridge[p]! * row.at[neighbour]!
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= ears.chance(levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!)))
+      product *= heardAgain(p, stopped === 0, ears.chance(levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!))))
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!
@@ -237,7 +250,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
     const own = flows * Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(flows * (total - row.at[crankcase]!))
     const part = flows * (group.wet ? whenWet.part : 1)
     for (let l = 0; l < healthyAreas.length; l++) {
-      const chance = ears.chance(heard, own + part * healthyAreas[l]!)
+      const chance = heardAgain(crankcase, !group.wet && stopped === 0, ears.chance(heard, own + part * healthyAreas[l]!))
       out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)
     }
   }

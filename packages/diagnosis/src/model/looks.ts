@@ -113,7 +113,19 @@ function plugChance(appearance: string, afterRun: boolean, s: number, ignition: 
   const weight = afterRun ? 1 : knowledge.plugs.contrast.value
   const { sound, faults } = knowledge.plugs.appearance.value
   if (ignition) return (knowledge.plugs.ignition.value[appearance] ?? 0.01) ** weight
-  return eachFault(s, states, (own) => ((own === 0 ? sound : faults[FAULTS[own - 1]!] ?? sound)[appearance] ?? 0.01) ** weight)
+  const dead = deadPlugPart(states.loss[s]!, knowledge), whenDead = knowledge.plugs.dead.value.looks[appearance] ?? 0.01
+  return eachFault(s, states, (own) => ((1 - dead) * ((own === 0 ? sound : faults[FAULTS[own - 1]!] ?? sound)[appearance] ?? 0.01) + dead * whenDead) ** weight)
+}
+
+/** How often the plug of a cylinder that lost so much pressure (natural logarithm) looks as if it did not fire. */
+export function deadPlugPart(loss: number, { plugs }: Knowledge): number {
+  const { halfAt, most } = plugs.dead.value
+  return most * risingWithLoss(loss, halfAt)
+}
+
+/** From 0 to 1 with lost pressure, half at `halfAt` (natural logarithms). */
+export function risingWithLoss(loss: number, halfAt: number): number {
+  return 1 / (1 + Math.exp(-(loss - halfAt) / (0.3 * halfAt)))
 }
 
 function borescopeChance(seen: readonly string[], own: number, knowledge: Knowledge): number {
@@ -148,8 +160,7 @@ function signChance(code: string, present: boolean, s: number, ignition: boolean
   if (sign.ignition !== undefined) return yes(present, ignition ? sign.ignition : sign.sound)
   if (sign.withLoss !== undefined) {
     const { halfAt, most } = sign.withLoss
-    const rising = 1 / (1 + Math.exp(-(states.loss[s]! - halfAt) / (0.3 * halfAt)))
-    return yes(present, sign.sound + (most - sign.sound) * rising)
+    return yes(present, sign.sound + (most - sign.sound) * risingWithLoss(states.loss[s]!, halfAt))
   }
   return eachFault(s, states, (own) => yes(present, own === 0 ? sign.sound : Math.max(sign.sound, sign.faults[FAULTS[own - 1]!] ?? 0)))
 }

@@ -1,5 +1,6 @@
 import { FAULTS } from '../knowledge/faults.ts'
 import { PLACE_INDEX } from '../model/listening.ts'
+import { deadPlugPart, risingWithLoss } from '../model/looks.ts'
 import type { Inference } from '../model/posterior.ts'
 import type { Outcomes } from './information.ts'
 import { deadChance, isDead, liftChance, type LiftFound } from '../model/valve-train.ts'
@@ -11,14 +12,15 @@ export function signOutcomes(inference: Inference, code: string): Outcomes {
   if (sign.withLoss !== undefined) {
     const { halfAt, most } = sign.withLoss
     const { loss } = inference.space.states
-    return yesNo((s) => sign.sound + (most - sign.sound) / (1 + Math.exp(-(loss[s]! - halfAt) / (0.3 * halfAt))))
+    return yesNo((s) => sign.sound + (most - sign.sound) * risingWithLoss(loss[s]!, halfAt))
   }
   return byFault(inference, [sign.sound, ...FAULTS.map((f) => Math.max(sign.sound, sign.faults[f] ?? 0))].map((p) => [p, 1 - p]))
 }
 
 /** The plug's appearance; ignition and mixture colour plugs too. */
 export function plugOutcomes(inference: Inference): Outcomes {
-  const { plugs: { appearance, ignition }, ignition: { prior }, wornEvenly: { plugOil } } = inference.space.knowledge
+  const { states, knowledge } = inference.space
+  const { plugs: { appearance, ignition, dead }, ignition: { prior }, wornEvenly: { plugOil } } = knowledge
   const looks = Object.keys(appearance.value.sound)
   const usual = byFault(inference, [appearance.value.sound, ...FAULTS.map((f) => appearance.value.faults[f] ?? appearance.value.sound)].map((chances) =>
     looks.map((look) => (1 - prior.value) * chances[look]! + prior.value * ignition.value[look]!)))
@@ -27,6 +29,8 @@ export function plugOutcomes(inference: Inference): Outcomes {
     count: looks.length,
     table: (s, worn, out) => {
       usual.table(s, worn, out)
+      const hardlyFires = (1 - prior.value) * deadPlugPart(states.loss[s]!, knowledge)
+      looks.forEach((look, o) => { out[o] = (1 - hardlyFires) * out[o]! + hardlyFires * (dead.value.looks[look] ?? 0.01) })
       if (worn === 0) return
       for (let o = 0; o < looks.length; o++) out[o] = (1 - plugOil.value) * out[o]! + (o === oily ? plugOil.value : 0)
     },
