@@ -302,6 +302,16 @@ describe('readings that mislead', () => {
     expect(gasket({ test: 'plug', cylinder: 2, appearance: 'dry-black', afterRunAtSpeed: true }, { test: 'plug', cylinder: 3, appearance: 'wet-fuel', afterRunAtSpeed: true })).toBeGreaterThan(before - 0.1)
   })
 
+  it('a slight leak into the coolant shows in no test of the whole engine: two that find nothing are not twice the proof', () => {
+    const bubbles = leak(2, 16, { coolant: 2, crankcase: 1, exhaust: 0, intake: 0, outside: 0 })
+    const odds = (...signs: Case['readings']): number => { const p = 1 - sound(judge(four([150, 144, 149, 151], [leak(1, 5), bubbles, leak(3, 6), ...signs])), 2); return p / (1 - p) }
+    const gas: Case['readings'][number] = { test: 'coolant-gas', present: false }, pressure: Case['readings'][number] = { test: 'cooling-pressure', lostPressure: psi(0), minutes: 2 }
+    const none = odds()
+    expect(odds(gas)).toBeLessThan(none / 3)
+    expect(odds(gas, pressure)).toBeLessThan(odds(gas))
+    expect(odds(gas, pressure)).toBeGreaterThan(1.3 * odds(gas) * odds(pressure) / none)
+  })
+
   it('gas in the coolant of an engine that compresses well is not brushed aside: such leaks open under combustion pressure alone', () => {
     const gas: Case['readings'] = [{ test: 'coolant-gas', present: true }]
     const anywhere = (readings: Case['readings']): number => judge(four([150, 148, 149, 151], readings)).cylinders

@@ -26,6 +26,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['cylinderSigns', 'Signs of one cylinder', 'Chance of seeing the sign.'],
   ['engineSigns', 'Signs that any cylinder may give', 'Chance alone, and how each group of faults or cause adds to it.'],
   ['otherOil', 'Oil burnt for another reason', ''],
+  ['quiet', 'Faults that show little', ''],
   ['groups', 'Groups of faults for those signs', ''],
   ['vacuum', 'Vacuum gauge at idle', ''],
   ['vacuumDepth', 'How deep a steady needle stands', ''],

@@ -60,6 +60,12 @@ export const engineSigns: Readonly<Record<string, Entry<EngineSign>>> = {
   'oil-use-high': entry({ alone: 0.06, otherOil: 0.8, groups: { oil: 0.5 }, causes: { 'worn-evenly': 0.65 } }, COMMON_PRACTICE, 'Uses much oil.'),
 }
 
+/** Faults that show little outside: then none of their signs in the whole engine can be relied on. */
+export const quiet = {
+  chance: entry(0.2, FROM_MEMORY, 'A leak so slight, or wear so even, that no test of the whole engine is likely to show it.'),
+  part: entry(0.35, FROM_MEMORY, 'Part of their usual chances that its signs then have; in the others they have the more, so that all together have what the signs say.'),
+} as const
+
 /** Oil that is burnt for another reason. */
 export const otherOil = {
   chance: entry(0.06, FROM_MEMORY, 'Worn guides or their seals, oil rings stuck, a breather blocked: the engine burns oil, and its compression does not show it.'),

@@ -52,11 +52,11 @@ export function weighFlags(evidence: readonly EngineEvidence[], known: Pick<Evid
   const all = asked.reduce((bits, { bit }) => bits | bit, 0)
   const subsets = allSubsets(asked.map(({ bit }) => bit))
   const gain = weighOtherGauges(evidence.filter((e) => e.kind === 'other-gauge'), known.expected, knowledge)
-  const other = knowledge.otherOil.chance.value
+  const modes = modesOf(knowledge)
   const logs = CAUSES.map((cause) => {
     const gauge = gain === null || cause === 'gauge-error' ? 0 : Math.log(gain.right)
-    return subsets.map((pattern) => [other, 1 - other].map((chance, k) =>
-      evidence.reduce((sum, e) => sum + Math.log(likelihood(e, pattern, cause, k === 0, knowledge)), gauge + Math.log(chance))))
+    return subsets.map((pattern) => modes.map((mode) =>
+      evidence.reduce((sum, e) => sum + Math.log(likelihood(e, pattern, cause, mode, knowledge)), gauge + Math.log(mode.chance))))
   })
   const best = Math.max(...logs.flat(2))
   const weights = logs.map((ofCause) => {
@@ -104,20 +104,43 @@ function asksFor(e: EngineEvidence, group: Group, knowledge: Knowledge): boolean
   return (knowledge.engineSigns[e.code]?.value.groups[group] ?? 0) > 0
 }
 
-function likelihood(e: EngineEvidence, pattern: number, cause: Cause, otherOil: boolean, knowledge: Knowledge): number {
+function likelihood(e: EngineEvidence, pattern: number, cause: Cause, mode: Mode, knowledge: Knowledge): number {
   if (e.kind === 'vacuum') {
     return vacuumChance(e, knowledge.vacuum[vacuumKind(pattern, cause)].value, knowledge)
   }
   if (e.kind !== 'engine-sign') return 1
   const sign = knowledge.engineSigns[e.code]?.value
   if (sign === undefined) return 1
-  const shown = signChance(sign, pattern, cause, otherOil)
+  const shown = signChance(sign, pattern, cause, mode)
   return e.present ? shown : 1 - shown
 }
 
-/** Chance of a sign that any cylinder may give. */
-export function signChance({ alone, otherOil, causes, groups }: EngineSign, pattern: number, cause: Cause, burnt: boolean): number {
-  return noisyOr(alone, [causes[cause] ?? 0, burnt ? otherOil ?? 0 : 0, ...GROUPS.map((group) => (has(pattern, group) ? groups[group] ?? 0 : 0))])
+/** What several signs of an engine have in common: whether it burns oil for another reason, and how far its faults show. */
+interface Mode {
+  readonly chance: number
+  readonly otherOil: boolean
+  /** What the chances of signs by groups of faults are multiplied by. */
+  readonly shows: number
+}
+
+/** No sign is surer than this. */
+const SUREST = 0.98
+
+function modesOf({ otherOil, quiet }: Knowledge): Mode[] {
+  const mean = 1 - quiet.chance.value * (1 - quiet.part.value)
+  return [{ other: true, p: otherOil.chance.value }, { other: false, p: 1 - otherOil.chance.value }].flatMap(({ other, p }) => [
+    { chance: p * quiet.chance.value, otherOil: other, shows: quiet.part.value / mean },
+    { chance: p * (1 - quiet.chance.value), otherOil: other, shows: 1 / mean },
+  ])
+}
+
+function signChance({ alone, otherOil, causes, groups }: EngineSign, pattern: number, cause: Cause, mode: Mode): number {
+  return noisyOr(alone, [causes[cause] ?? 0, mode.otherOil ? otherOil ?? 0 : 0, ...GROUPS.map((group) => (has(pattern, group) ? Math.min(SUREST, mode.shows * (groups[group] ?? 0)) : 0))])
+}
+
+/** Chance of a sign that any cylinder may give, whatever it has in common with others. */
+export function signShown(sign: EngineSign, pattern: number, cause: Cause, knowledge: Knowledge): number {
+  return modesOf(knowledge).reduce((sum, mode) => sum + mode.chance * signChance(sign, pattern, cause, mode), 0)
 }
 
 /** What the vacuum gauge answers to, where these groups of faults are present. */

@@ -2,7 +2,7 @@ import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import { signatures, signChance, vacuumKind } from '../model/flags.ts'
+import { signatures, signShown, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import { somewhere } from '../model/somewhere.ts'
 import type { Candidate } from './candidates.ts'
@@ -37,8 +37,7 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     const sign = knowledge.engineSigns[code]!.value
     const asked = GROUPS.filter((group) => (sign.groups[group] ?? 0) > 0)
     add(test, time, asked, (pattern, cause) => {
-      const other = knowledge.otherOil.chance.value
-      const shown = (1 - other) * signChance(sign, pattern, cause, false) + other * signChance(sign, pattern, cause, true)
+      const shown = signShown(sign, pattern, cause, knowledge)
       return [shown, 1 - shown]
     })
   }
