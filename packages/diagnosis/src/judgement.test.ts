@@ -307,6 +307,8 @@ describe('readings that mislead', () => {
     const odds = (...signs: Case['readings']): number => { const p = 1 - sound(judge(four([150, 144, 149, 151], [leak(1, 5), bubbles, leak(3, 6), ...signs])), 2); return p / (1 - p) }
     const gas: Case['readings'][number] = { test: 'coolant-gas', present: false }, pressure: Case['readings'][number] = { test: 'cooling-pressure', lostPressure: psi(0), minutes: 2 }
     const none = odds()
+    // bubbles are seen, not heard: nobody imagines clear ones
+    expect(none).toBeGreaterThan(0.18)
     expect(odds(gas)).toBeLessThan(none / 3)
     expect(odds(gas, pressure)).toBeLessThan(odds(gas))
     expect(odds(gas, pressure)).toBeGreaterThan(2 * odds(gas) * odds(pressure) / none)

@@ -163,7 +163,7 @@ function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): num
   const loud = loudMm2 * heardPart(group.percent)
   const elsewhere = knowledge.listening.seepage.value + heardElsewhere(loud, knowledge)
   const through = (port: Place): number => PLACES.reduce((product, place) =>
-    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(heard[place], place === port ? loud : elsewhere), 1)
+    heard[place] === undefined || place === 'neighbour' ? product : product * ears.chance(PLACE_INDEX[place], heard[place], place === port ? loud : elsewhere), 1)
   return chance / (100 - from) * (through('intake') + through('exhaust')) / 2
 }
 
@@ -239,7 +239,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
       area += overBridge[p]! * row.at[neighbour]!
       if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= heardAgain(p, stopped === 0, ears.chance(levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!))))
+      product *= heardAgain(p, stopped === 0, ears.chance(p, levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!))))
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!
@@ -250,7 +250,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
     const own = flows * Math.max(0, row.at[crankcase]! - seal) + seepage.value + noiseFrom(flows * (total - row.at[crankcase]!))
     const part = flows * (group.wet ? whenWet.part : 1)
     for (let l = 0; l < healthyAreas.length; l++) {
-      const chance = heardAgain(crankcase, !group.wet && stopped === 0, ears.chance(heard, own + part * healthyAreas[l]!))
+      const chance = heardAgain(crankcase, !group.wet && stopped === 0, ears.chance(crankcase, heard, own + part * healthyAreas[l]!))
       out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)
     }
   }

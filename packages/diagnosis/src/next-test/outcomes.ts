@@ -40,7 +40,7 @@ export function leakageOutcomes(inference: Inference, { slack = false, wet = fal
     for (let p = 0; p < PLACES.length; p++) {
       const own = Math.max(0, row.at[p]! - (p === PLACE_INDEX.crankcase ? sealed : p === PLACE_INDEX.neighbour ? 0 : stopped))
       const area = flows * (own + (p === PLACE_INDEX.crankcase ? healthy : 0)) + knowledge.listening.seepage.value + heardElsewhere(flows * (left - own), knowledge)
-      heard[p] = ears.chance(2, area) + ears.chance(3, area)
+      heard[p] = ears.chance(p, 2, area) + ears.chance(p, 3, area)
       quiet *= 1 - heard[p]!
     }
     let sum = 0
