@@ -18,7 +18,7 @@ describe('repeats that are owed', () => {
   it('an undecided verdict asks for the lowest and the highest again, and is not enough', () => {
     const e = evaluate({ ...four, readings: dry(150, 148, 135, 149) })
     expect(e.consistency.verdict).toBe('undecided')
-    const repeat = e.next.find(({ tests }) => tests[0]!.repeat === true && tests[0]!.cylinders?.length === 2)!
+    const repeat = e.next[1]!
     expect(repeat.tests).toEqual([{ test: 'compression', repeat: true, cylinders: [1, 3] }])
     expect(repeat.says).toMatch(/^Dry compression again on cylinders 1, 3\. The spread is inside the limit with \d\d in 100/)
     expect(e.enough).toBeNull()

@@ -42,11 +42,11 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize, r
   }
 }
 
-/** The first so many, with what is owed among them: it takes the place of the last that is not. */
+/** The first so many. What is owed is not worth most, or it would lead: it comes right behind what is, where it is seen. */
 function shortList(ranked: readonly Candidate[], most: number): Candidate[] {
-  const due = ranked.filter((c) => c.owed !== undefined).slice(0, most)
-  const others = ranked.filter((c) => c.owed === undefined).slice(0, most - due.length)
-  return ranked.filter((c) => due.includes(c) || others.includes(c))
+  const [best, ...others] = ranked
+  if (best === undefined) return []
+  return [best, ...others.filter((c) => c.owed !== undefined), ...others.filter((c) => c.owed === undefined)].slice(0, most)
 }
 
 /** Of the same tests on more and more cylinders so many stand in the list: it is short, and other tests are to be seen as well. */

@@ -20,6 +20,17 @@ test('a test that asks whether coolant leaks says how likely it does, at any cyl
   expect(openWords({ ...suggestion(), tests: [{ test: 'vacuum' }] }, leaky, reader)).toBe('Open for the whole engine: nothing common to all (80 in 100) or worn evenly (11).')
 })
 
+test('a repeat that an undecided verdict or a contradiction calls for says so', () => {
+  const reader = { unit: 'psi', locale: 'en-GB', words: en } as const
+  const repeat = (test: 'compression' | 'leakage', ...cylinders: number[]): Suggestion => ({ ...suggestion(), tests: [{ test, repeat: true, cylinders }] })
+  const undecided = { ...evaluation, consistency: { verdict: 'undecided', probabilityInside: 0.62 } } as unknown as Evaluation
+  expect(openWords(repeat('compression', 1, 3), undecided, reader)).toBe('With this gauge it is within the limit 62 times in 100. Read the two extremes again.')
+  expect(openWords(repeat('compression', 3), undecided, reader)).toMatch(/^Open at cylinder 3/)
+  const against = { ...evaluation, leakage: [{ reading: 4, cylinder: 3 }], objections: [{ code: 'leakage-against-compression', readings: [4] }] } as unknown as Evaluation
+  expect(openWords(repeat('leakage', 3), against, { ...reader, words: de })).toBe('Zwei Messungen an Zylinder 3 widersprechen sich.')
+  expect(openWords(suggestion(3), against, reader)).toMatch(/^Open at cylinder 3/)
+})
+
 test('the reason for a test is what stands open where it is made', () => {
   expect(openWords(suggestion(3), evaluation, { unit: 'psi', locale: 'en-GB', words: en })).toBe('Open at cylinder 3: sound (26 in 100) or rings worn (20).')
   expect(openWords(suggestion(), evaluation, { unit: 'psi', locale: 'de-DE', words: de })).toBe('Offen für den ganzen Motor: nichts Gemeinsames (80 von 100) oder gleichmäßig verschlissen (11).')

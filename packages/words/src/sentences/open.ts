@@ -12,11 +12,30 @@ function coolantSomewhere({ cylinders }: Pick<Evaluation, 'cylinders'>): number 
   return 1 - tight.reduce((product, p) => product * p, 1)
 }
 
+type Believed = Pick<Evaluation, 'cylinders' | 'engine'> & Partial<Pick<Evaluation, 'consistency' | 'leakage' | 'objections'>>
+
+/** Objections to a leakage reading that another reading contradicts. */
+const CONTRADICTED: ReadonlySet<string> = new Set(['piston-off-top', 'leakage-against-compression', 'repeat-disagrees'])
+
+/** Why a repeat is owed, whether it pays or not: the verdict hangs on it, or a leakage reading is contradicted. */
+function owedWords({ tests: [test] }: Suggestion, { consistency, leakage, objections }: Believed, { words, locale }: Reader): string | undefined {
+  if (test?.repeat !== true || test.first !== undefined || test.wet === true) return undefined
+  const [cylinder, other] = test.cylinders ?? []
+  const inside = consistency?.probabilityInside ?? null
+  if (test.test === 'compression' && other !== undefined && consistency?.verdict === 'undecided' && inside !== null) return words.diagnosis.doubt(inHundred(inside, locale))
+  const doubted = new Set(objections?.flatMap(({ code, readings }) => (CONTRADICTED.has(code) ? readings : [])))
+  const contradicted = test.test === 'leakage' && leakage?.some((each) => each.cylinder === cylinder && doubted.has(each.reading))
+  return contradicted && cylinder !== undefined ? words.diagnosis.contradicted(cylinder) : undefined
+}
+
 /**
- * Why a suggested test: the two likeliest explanations that stand against each other where it is made, at its first cylinder or in the
+ * Why a suggested test: what it is owed for, else the two likeliest explanations that stand against each other where it is made, at its first cylinder or in the
  * whole engine; of what asks for a leak into the coolant, how likely there is one. Undefined where nothing is open.
  */
-export function openWords(suggestion: Suggestion, evaluation: Pick<Evaluation, 'cylinders' | 'engine'>, { words, locale }: Reader): string | undefined {
+export function openWords(suggestion: Suggestion, evaluation: Believed, reader: Reader): string | undefined {
+  const owed = owedWords(suggestion, evaluation, reader)
+  if (owed !== undefined) return owed
+  const { words, locale } = reader
   const { faults, causes, open, openCoolant } = words.diagnosis
   const [asks] = suggestion.tests
   const coolant = asks !== undefined && COOLANT_TESTS.has(asks.code ?? asks.test) ? coolantSomewhere(evaluation) : 0
