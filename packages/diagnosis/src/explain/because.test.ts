@@ -47,6 +47,22 @@ describe('the reasons given', () => {
     }
   })
 
+  it('say why coolant leaks at one of the cylinders, though none by itself is suspect', () => {
+    const even: Case = { ...four, readings: [150, 148, 149, 151].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })) }
+    const seen: Case = { ...even, readings: [...even.readings, { test: 'coolant-gas', present: true }, { test: 'observation', code: 'smoke-white' }] }
+    const decibansAnywhere = (given: Case): number => {
+      const tight = evaluate(given).cylinders.reduce((product, { faults }) => product * (1 - faults.reduce((sum, { fault, probability }) => sum + (fault === 'gasket-to-coolant' || fault === 'cracked-head' ? probability : 0), 0)), 1)
+      return 10 * Math.log10((1 - tight) / tight)
+    }
+    const rows = evaluate(seen).because.filter((row) => row.fault === 'gasket-to-coolant')
+    expect(rows.every((row) => row.cylinder === undefined && row.cylinders === undefined)).toBe(true)
+    expect(rows.reduce((sum, row) => sum + row.decibans, 0)).toBeCloseTo(decibansAnywhere(seen), 0)
+    const smoke = rows.find((row) => row.readings.join() === '5')!
+    expect(smoke.decibans).toBeCloseTo(decibansAnywhere(seen) - decibansAnywhere({ ...seen, readings: seen.readings.slice(0, 5) }), 1)
+    expect(smoke.says).toMatch(/for a gasket leaking to coolant at one of the cylinders\.$/)
+    expect(evaluate(even).because).toEqual([])
+  })
+
   it('weigh what was seen by the odds with it over the odds without it, as an evaluation without it has them', () => {
     const decibans = (p: number): number => 10 * Math.log10(p / (1 - p))
     const seen: Case = { ...four, readings: [...four.readings, { test: 'borescope', cylinder: 3, seen: ['scored-bore'] }, { test: 'plug', cylinder: 3, appearance: 'wet-oil' }] }

@@ -7,6 +7,7 @@ import { CAUSE_WORDS, FAULT_WORDS } from './words.ts'
 export function sayAbout(about: About): string {
   if (about.cause !== undefined) return CAUSE_WORDS[about.cause]
   const fault = FAULT_WORDS[about.fault!]
+  if (about.cylinders === undefined && about.cylinder === undefined) return `${fault} at one of the cylinders`
   return about.cylinders !== undefined ? `${fault} (${about.cylinders.join(' and ')})` : `${fault} in ${about.cylinder}`
 }
 

@@ -1,12 +1,15 @@
 import type { Because } from '@evenbore/contract'
 import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Inference } from '../model/posterior.ts'
+import { somewhere } from '../model/somewhere.ts'
 
-/** What is explained: a fault of a cylinder, a bridge between two, or an engine-wide cause. */
+/** What is explained: a fault of a cylinder, a bridge between two, coolant that leaks at any cylinder, or an engine-wide cause. */
 export type Target =
   | { readonly kind: 'cylinder'; readonly cylinder: number; readonly fault: number }
   | { readonly kind: 'bridge'; readonly gasket: number; readonly pair: number; readonly cylinders: readonly [number, number] }
+  | { readonly kind: 'coolant' }
   | { readonly kind: 'cause'; readonly cause: number }
 
 /** How a target is named in the answer. */
@@ -26,6 +29,10 @@ export function leadingTargets(inference: Inference): Target[] {
     for (let f = 2; f < own.length; f++) if (own[f]! > own[fault]!) fault = f
     offer({ kind: 'cylinder', cylinder, fault }, own[fault]!)
   })
+  const { own, space: { knowledge } } = inference
+  // where it leaks nobody knows, and yet the head comes off for it
+  const named = found.some(({ target }) => target.kind === 'cylinder' && knowledge.groups.coolant.value.includes(FAULTS[target.fault - 1]!))
+  if (!named) offer({ kind: 'coolant' }, coolantAnywhere(own, knowledge))
   inference.evidence.gaskets.forEach((list, gasket) => {
     inference.bridges[gasket]!.forEach((probability, pair) => offer({ kind: 'bridge', gasket, pair, cylinders: [list[pair]!, list[pair + 1]!] }, probability))
   })
@@ -33,9 +40,15 @@ export function leadingTargets(inference: Inference): Target[] {
   return found.sort((a, b) => b.probability - a.probability).slice(0, MOST_TARGETS).map((f) => f.target)
 }
 
+/** Chance that coolant leaks at any cylinder, from the probabilities of own states (0 sound, then faults) of each. */
+export function coolantAnywhere(own: readonly Float64Array[], knowledge: Knowledge): number {
+  return somewhere(own, 'coolant', knowledge).any
+}
+
 /** Probability of a target as things stand. */
 export function probabilityOf(inference: Inference, target: Target): number {
   if (target.kind === 'cylinder') return inference.own[target.cylinder]![target.fault]!
+  if (target.kind === 'coolant') return coolantAnywhere(inference.own, inference.space.knowledge)
   return target.kind === 'bridge' ? inference.bridges[target.gasket]![target.pair]! : inference.causes[target.cause]!
 }
 
@@ -43,5 +56,6 @@ export function probabilityOf(inference: Inference, target: Target): number {
 export function aboutOf(target: Target): About {
   if (target.kind === 'cylinder') return { cylinder: target.cylinder + 1, fault: FAULTS[target.fault - 1]! }
   if (target.kind === 'bridge') return { cylinders: [target.cylinders[0] + 1, target.cylinders[1] + 1], fault: 'gasket-between' }
+  if (target.kind === 'coolant') return { fault: 'gasket-to-coolant' }
   return { cause: CAUSES[target.cause]! }
 }

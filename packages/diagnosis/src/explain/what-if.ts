@@ -10,7 +10,7 @@ import { aroundOf, bridgesAt, causesOf, picks, resum, unreadSums, type EngineSum
 import { OWN_COUNT } from '../model/states.ts'
 import { mistakenFor } from '../model/swapped.ts'
 import type { Likelihood } from '../model/workspace.ts'
-import type { Target } from './targets.ts'
+import { coolantAnywhere, type Target } from './targets.ts'
 
 /** Answers the probability of a target in a changed world. */
 export type Ask = (target: Target) => number
@@ -87,9 +87,12 @@ export function whatIf(inference: Inference): WhatIf {
       return (target) => {
         if (target.kind === 'cause') return changedWorld().causes[target.cause]!
         if (target.kind === 'bridge') return bridgesAt(changedWorld().sums, target.gasket, [target.pair], space, ofChains)[0]!
-        let own = owns.get(target.cylinder)
-        if (own === undefined) owns.set(target.cylinder, (own = ownOf(target.cylinder)))
-        return own[target.fault]!
+        const known = (i: number): Float64Array => {
+          let own = owns.get(i)
+          if (own === undefined) owns.set(i, (own = ownOf(i)))
+          return own
+        }
+        return target.kind === 'coolant' ? coolantAnywhere(evidence.cylinders.map((_, i) => known(i)), space.knowledge) : known(target.cylinder)[target.fault]!
       }
     },
   }
