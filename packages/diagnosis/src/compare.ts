@@ -29,9 +29,10 @@ export function compare({ before, after, work = [] }: Pair, knowledge: Knowledge
     model: later.model,
     comparable: baseline.comparable,
     cylinders,
-    spread: spreadChange(old.admission, now.admission, baseline.comparable),
+    // where no cylinder may be compared (other strokes, no build-up) their spread may not either
+    spread: spreadChange(old.admission, now.admission, baseline.comparable && cylinders.some(({ improved }) => improved !== null)),
     cured: judge ? curedFaults(earlier.cylinders, later.cylinders, without.cylinders, work, knowledge) : [],
-    newHarm: judge ? newHarm(earlier.cylinders, later.cylinders, cylinders) : [],
+    newHarm: judge ? newHarm(earlier.cylinders, later.cylinders, cylinders, new Set(after.readings.flatMap((r) => ('cylinder' in r && r.cylinder !== undefined ? [r.cylinder] : [])))) : [],
     objections: [...baseline.objections, ...objections, ...own('before', old), ...own('after', now)],
   }
 }

@@ -125,7 +125,7 @@ export const withCylinders = entry(0.5, FROM_MEMORY, 'The chance for each cylind
  */
 export const tendencies: Readonly<Partial<Record<Fault, Entry<{ readonly chance: number; readonly each: number }>>>> = {
   'exhaust-valve-leak': entry({ chance: 0.02, each: 0.35 }, COMMON_PRACTICE, 'What burnt one exhaust valve (heat, weak mixture, age) has mostly reached others.'),
-  'ring-wear': entry({ chance: 0.05, each: 0.4 }, COMMON_PRACTICE, 'Dirt, poor oil or many kilometres wear several bores, and not evenly.'),
+  'ring-wear': entry({ chance: 0.03, each: 0.4 }, COMMON_PRACTICE, 'Dirt, poor oil or many kilometres wear several bores, and not evenly.'),
   'ring-broken-or-stuck': entry({ chance: 0.01, each: 0.4 }, COMMON_PRACTICE, 'Rings stuck in several cylinders, mostly by standing.'),
   'fuel-wash': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'A rich mixture washes several bores.'),
   'carbon-build-up': entry({ chance: 0.008, each: 0.4 }, COMMON_PRACTICE, 'Short runs or oil leave carbon in several cylinders.'),

@@ -45,6 +45,28 @@ describe('a retest against its baseline', () => {
     expect(found.cylinders[1]!.worse).toBeGreaterThan(0.99)
     expect(found.newHarm.map(({ cylinder }) => cylinder)).toEqual([2])
   })
+  it('carbon taken out brings a cylinder down to its sisters: a cure, and no harm', () => {
+    const seen = (looks: ('carbon' | 'nothing')[]): Case['readings'] => [1, 4].map((cylinder, i) => ({ test: 'borescope' as const, cylinder, seen: [looks[i]!] }))
+    const before = session([180, 150, 151, 182]), after = session([154, 150, 151, 153])
+    const found = retest({ ...before, readings: [...before.readings, ...seen(['carbon', 'carbon'])] }, { ...after, readings: [...after.readings, ...seen(['nothing', 'nothing'])] }, ['decoke'])
+    expect(found.newHarm).toEqual([])
+    expect(found.cured.filter(({ fault, cured }) => fault === 'carbon-build-up' && cured > 0.9).map(({ cylinder }) => cylinder)).toEqual(expect.arrayContaining([1, 4]))
+    // down further than that is harm all the same
+    expect(retest({ ...before, readings: [...before.readings, ...seen(['carbon', 'carbon'])] }, session([115, 150, 151, 153]), ['decoke']).newHarm.map(({ cylinder }) => cylinder)).toContain(1)
+  })
+  it('a cylinder that was not read again is not told to be harmed', () => {
+    const leak = (cylinder: number, percent: number, exhaust: 0 | 3): Case['readings'][number] => ({ test: 'leakage', cylinder, percent, heard: { exhaust, intake: 0, crankcase: 1 } })
+    const before = session([150, 148, 98, 151])
+    const found = retest({ ...before, readings: [...before.readings, ...[1, 2, 4].map((n) => leak(n, 8, 0)), leak(3, 58, 3)] }, { ...before, readings: [leak(3, 54, 3), leak(1, 8, 0)] }, ['head-valves'])
+    expect(found.newHarm).toEqual([])
+  })
+  it('the same numbers again are the same spread, and other strokes are no spread at all', () => {
+    const same = retest(session([150, 148, 98, 151]), session([149, 149, 99, 150])).spread
+    expect(same.unchanged).toBeGreaterThan(0.6)
+    const strokes = retest(session([132, 131, 120, 133], { conditions: { strokes: 4 } }), session([150, 148, 140, 151], { conditions: { strokes: 10 } }))
+    expect([strokes.spread.improved, strokes.spread.unchanged, strokes.spread.worse]).toEqual([null, null, null])
+    expect(strokes.objections.map(({ code }) => code)).toContain('mixed-strokes')
+  })
   it('all a little higher is another day, all much lower is not', () => {
     const little = retest(session([150, 148, 151, 149]), session([156, 154, 157, 155]))
     for (const { unchanged } of little.cylinders) expect(unchanged).toBeGreaterThan(0.8)

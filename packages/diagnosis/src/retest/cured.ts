@@ -24,12 +24,19 @@ export function curedFaults(
   }))
 }
 
-/** Harm that was not there before: a cylinder believed sound then, and worse now. */
-export function newHarm(before: readonly CylinderBelief[], after: readonly CylinderBelief[], changes: readonly CylinderChange[]): Comparison['newHarm'] {
+/**
+ * Harm that was not there before: a cylinder believed sound then, and worse now. Of a cylinder that was not read again nothing is told. Where carbon
+ * was suspected a lower reading is what its removal looks like: there harm is what is believed to be wrong now.
+ *
+ * @param read cylinders with any reading after the work
+ */
+export function newHarm(before: readonly CylinderBelief[], after: readonly CylinderBelief[], changes: readonly CylinderChange[], read: ReadonlySet<number>): Comparison['newHarm'] {
   return changes.flatMap(({ cylinder, worse }) => {
     const then = before.find((belief) => belief.cylinder === cylinder)?.sound ?? 0
     const unsound = 1 - (after.find((belief) => belief.cylinder === cylinder)?.sound ?? 1)
-    const probability = then * (worse ?? unsound)
+    if (!read.has(cylinder)) return []
+    const carbon = chance(before, cylinder, 'carbon-build-up')
+    const probability = carbon < SUSPECTED ? then * (worse ?? unsound) : (then + carbon) * Math.max(0, unsound - chance(after, cylinder, 'carbon-build-up'))
     if (probability < HARM_FROM) return []
     const says = worse === null
       ? `Cylinder ${cylinder} was believed sound before and is not now.`

@@ -4,12 +4,12 @@ import { consistency } from '../rules/consistency.ts'
 import { gaugeError, probabilitySpreadInside } from '../rules/inside.ts'
 import { readingDensity } from '../rules/reading-density.ts'
 
-/** Spreads this close, in percentage points, count as the same; from memory. */
-const SAME_POINTS = 2
+/** Spreads this close, in percentage points, count as the same: one and a half standard deviations of what two readings at each end make of no change at all; from memory. */
+const SAME_POINTS = 3
 /** Spreads at which the distribution is taken, as parts of the highest. */
 const GRID = [0, 0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.18, 0.22, 0.27, 0.33, 0.4, 0.5, 0.6, 0.75, 0.9, 1]
 
-/** The spread before and after, and the probabilities that it became smaller, stayed within two points, became larger. */
+/** The spread before and after, and the probabilities that it became smaller, stayed within three points, became larger. */
 export function spreadChange(before: Admission, after: Admission, comparable: boolean): Comparison['spread'] {
   const old = consistency(before).spreadPercent
   const now = consistency(after).spreadPercent
