@@ -25,6 +25,7 @@ export function compare({ before, after, work = [] }: Pair, knowledge: Knowledge
   const later = evaluate({ ...after, readings: [...after.readings, ...sisters] }, knowledge, { ranking: false })
   const without = evaluate({ ...after, readings: sisters }, knowledge, { ranking: false })
   const judge = before.engine.cycle !== 2
+  const readAgain = new Set(after.readings.flatMap((r) => ('cylinder' in r && r.cylinder !== undefined ? [r.cylinder] : [])))
   return {
     model: later.model,
     comparable: baseline.comparable,
@@ -32,7 +33,7 @@ export function compare({ before, after, work = [] }: Pair, knowledge: Knowledge
     // where no cylinder may be compared (other strokes, no build-up) their spread may not either
     spread: spreadChange(old.admission, now.admission, baseline.comparable && cylinders.some(({ improved }) => improved !== null)),
     cured: judge ? curedFaults(earlier.cylinders, later.cylinders, without.cylinders, work, knowledge) : [],
-    newHarm: judge ? newHarm(earlier.cylinders, later.cylinders, cylinders, new Set(after.readings.flatMap((r) => ('cylinder' in r && r.cylinder !== undefined ? [r.cylinder] : [])))) : [],
+    newHarm: judge ? newHarm(earlier.cylinders, later.cylinders, cylinders, readAgain) : [],
     objections: [...baseline.objections, ...objections, ...own('before', old), ...own('after', now)],
   }
 }

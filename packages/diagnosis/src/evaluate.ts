@@ -11,6 +11,7 @@ import { KNOWLEDGE_VERSION, defaultKnowledge, knowledgeHash, type Knowledge } fr
 import { gather } from './model/gather.ts'
 import { ignitionOf } from './model/ignition.ts'
 import { pairsOf } from './model/pairs.ts'
+import { pastCures } from './model/past.ts'
 import { infer, type Inference } from './model/posterior.ts'
 import { nextTests } from './next-test/rank.ts'
 import type { EngineSize } from './repairs/minutes.ts'
@@ -59,7 +60,7 @@ export function evaluate(given: Case, knowledge: Knowledge = defaultKnowledge, o
     ...(turned === undefined ? {} : { turns: turned }),
     next: ranked.next,
     enough: ranked.enough,
-    repairs: twoStroke ? [] : repairs(inference, sizeOf(admission)),
+    repairs: twoStroke ? [] : repairs(inference, sizeOf(admission), pastCures(given.engine, admission.sessions[admission.judged?.session ?? 0]!.conditions, knowledge)),
     objections: [...admission.objections, ...traces, ...unweighed(notWeighed.filter((reading) => !traces.some((each) => each.readings.includes(reading))))],
     cautions: allCautions(admission.cautions, cautionsFor(ranked.next.flatMap((s) => s.tests), given.engine)),
   }

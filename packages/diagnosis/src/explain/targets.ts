@@ -1,7 +1,6 @@
 import type { Because } from '@evenbore/contract'
 import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
-import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Inference } from '../model/posterior.ts'
 import { somewhere } from '../model/somewhere.ts'
 
@@ -32,7 +31,7 @@ export function leadingTargets(inference: Inference): Target[] {
   const { own, space: { knowledge } } = inference
   // where it leaks nobody knows, and yet the head comes off for it
   const named = found.some(({ target }) => target.kind === 'cylinder' && knowledge.groups.coolant.value.includes(FAULTS[target.fault - 1]!))
-  if (!named) offer({ kind: 'coolant' }, coolantAnywhere(own, knowledge))
+  if (!named) offer({ kind: 'coolant' }, somewhere(own, 'coolant', knowledge).any)
   inference.evidence.gaskets.forEach((list, gasket) => {
     inference.bridges[gasket]!.forEach((probability, pair) => offer({ kind: 'bridge', gasket, pair, cylinders: [list[pair]!, list[pair + 1]!] }, probability))
   })
@@ -40,15 +39,10 @@ export function leadingTargets(inference: Inference): Target[] {
   return found.sort((a, b) => b.probability - a.probability).slice(0, MOST_TARGETS).map((f) => f.target)
 }
 
-/** Chance that coolant leaks at any cylinder, from the probabilities of own states (0 sound, then faults) of each. */
-export function coolantAnywhere(own: readonly Float64Array[], knowledge: Knowledge): number {
-  return somewhere(own, 'coolant', knowledge).any
-}
-
 /** Probability of a target as things stand. */
 export function probabilityOf(inference: Inference, target: Target): number {
   if (target.kind === 'cylinder') return inference.own[target.cylinder]![target.fault]!
-  if (target.kind === 'coolant') return coolantAnywhere(inference.own, inference.space.knowledge)
+  if (target.kind === 'coolant') return somewhere(inference.own, 'coolant', inference.space.knowledge).any
   return target.kind === 'bridge' ? inference.bridges[target.gasket]![target.pair]! : inference.causes[target.cause]!
 }
 

@@ -6,11 +6,12 @@ import { weighLooks } from '../model/looks.ts'
 import { plugsOf } from '../model/oily-plugs.ts'
 import { ownProbabilities, type Inference } from '../model/posterior.ts'
 import { Room, type Take } from '../model/room.ts'
+import { somewhere } from '../model/somewhere.ts'
 import { aroundOf, bridgesAt, causesOf, picks, resum, unreadSums, type EngineSums } from '../model/sums.ts'
 import { OWN_COUNT } from '../model/states.ts'
 import { mistakenFor } from '../model/swapped.ts'
 import type { Likelihood } from '../model/workspace.ts'
-import { coolantAnywhere, type Target } from './targets.ts'
+import type { Target } from './targets.ts'
 
 /** Answers the probability of a target in a changed world. */
 export type Ask = (target: Target) => number
@@ -92,7 +93,7 @@ export function whatIf(inference: Inference): WhatIf {
           if (own === undefined) owns.set(i, (own = ownOf(i)))
           return own
         }
-        return target.kind === 'coolant' ? coolantAnywhere(evidence.cylinders.map((_, i) => known(i)), space.knowledge) : known(target.cylinder)[target.fault]!
+        return target.kind === 'coolant' ? somewhere(evidence.cylinders.map((_, i) => known(i)), 'coolant', space.knowledge).any : known(target.cylinder)[target.fault]!
       }
     },
   }

@@ -2,7 +2,6 @@ import type { Cause } from '../knowledge/causes.ts'
 import type { Fault, Place } from '../knowledge/faults.ts'
 import type { OilWay } from './states.ts'
 import type { LiftFound } from './valve-train.ts'
-import type { Operation } from '../knowledge/operations.ts'
 
 /** A compression reading that may be compared, in SI units. `reading` is its number in the case. */
 export interface CompressionEvidence {
@@ -123,8 +122,6 @@ export interface Evidence {
   readonly openValves: { readonly intake: readonly (readonly boolean[])[]; readonly exhaust: readonly (readonly boolean[])[] } | null
   readonly engine: readonly EngineEvidence[]
   readonly causeFactors: Readonly<Partial<Record<Cause, number>>>
-  /** What operations cure more than usual, because of the engine's past. */
-  readonly pastCures: Readonly<Record<string, Operation['cures']>>
   /** Logarithm of the reading (Pa, gauge) that a sound engine of this kind should show under these conditions. */
   readonly expected: { readonly logPa: number; readonly spread: number }
   /** True when the cranking speed was measured and is already in `expected`. */

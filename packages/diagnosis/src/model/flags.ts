@@ -126,7 +126,8 @@ interface Mode {
 /** No sign is surer than this. */
 const SUREST = 0.98
 
-function modesOf({ otherOil, quiet }: Knowledge): Mode[] {
+/** The four of them. */
+export function modesOf({ otherOil, quiet }: Knowledge): Mode[] {
   const mean = 1 - quiet.chance.value * (1 - quiet.part.value)
   return [{ other: true, p: otherOil.chance.value }, { other: false, p: 1 - otherOil.chance.value }].flatMap(({ other, p }) => [
     { chance: p * quiet.chance.value, otherOil: other, shows: quiet.part.value / mean },
@@ -139,8 +140,8 @@ function signChance({ alone, otherOil, causes, groups }: EngineSign, pattern: nu
 }
 
 /** Chance of a sign that any cylinder may give, whatever it has in common with others. */
-export function signShown(sign: EngineSign, pattern: number, cause: Cause, knowledge: Knowledge): number {
-  return modesOf(knowledge).reduce((sum, mode) => sum + mode.chance * signChance(sign, pattern, cause, mode), 0)
+export function signShown(sign: EngineSign, pattern: number, cause: Cause, modes: readonly Mode[]): number {
+  return modes.reduce((sum, mode) => sum + mode.chance * signChance(sign, pattern, cause, mode), 0)
 }
 
 /** What the vacuum gauge answers to, where these groups of faults are present. */

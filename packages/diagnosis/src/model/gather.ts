@@ -1,4 +1,4 @@
-import type { Case } from '@evenbore/contract'
+import type { Case, ObjectionCode } from '@evenbore/contract'
 import type { Admission, AdmittedSession } from '../admission/types.ts'
 import type { Cause } from '../knowledge/causes.ts'
 import type { Fault } from '../knowledge/faults.ts'
@@ -9,7 +9,7 @@ import { percentAtReference, prescribedRestrictorMm } from '../physics/leakage.t
 import { toPascal } from '../units/pressure.ts'
 import { currentEvidence } from '../waveform/current-evidence.ts'
 import type { CylinderEvidence, EngineEvidence, Evidence, SightEvidence } from './evidence.ts'
-import { causeFactors, faultFactors, pastCures } from './past.ts'
+import { causeFactors, faultFactors } from './past.ts'
 import { oilRise } from './oil-rise.ts'
 import { otherGauges } from './other-gauge.ts'
 import { runningShares } from './running-share.ts'
@@ -34,9 +34,11 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const unreleased = unreleasedChances(admission.compression, knowledge)
   const sag = admission.judged?.kind === 'dry' ? sagOf(admission.compression.filter((c) => c.usable && c.session === admission.judged?.session && (c.kind === 'dry' || c.kind === 'wet')), knowledge) : new Map<number, Sag>()
   const { whole, each } = fuelNotFound(gatherEngine(given, admission, used), knowledge)
+  // oil in a diesel, and a check valve in the hose, are objected to, and nothing is built on them
+  const spoilt = objectedTo(admission, ['oil-in-diesel', 'check-valve-left-in'])
   const cylinders = Array.from({ length: engine.cylinders }, (_, i): CylinderEvidence => ({
     ...gaugeReadings(i + 1, admission, { unreleased, sag }, used),
-    leakage: leakageReadings(i + 1, admission, used),
+    leakage: leakageReadings(i + 1, admission, spoilt, used),
     sights: [...sights[i]!, ...each],
     faultFactors: faultFactors(i + 1, engine, session.conditions, knowledge) as Partial<Record<Fault, number>>,
   }))
@@ -45,7 +47,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
   const checks = [...otherGauges(given, admission), ...runningShares(given, admission)]
   for (const { reading } of checks) used.add(reading)
   const engineEvidence = [...whole, ...checks, ...crankingSpeeds(admission, session, knowledge, used)]
-  const leftOut = new Set(admission.objections.flatMap((o) => (o.code === 'mixed-strokes' || o.code === 'mixed-conditions' || o.code === 'oil-in-diesel' || o.code === 'check-valve-left-in' || o.code === 'no-tester' ? o.readings : [])))
+  const leftOut = objectedTo(admission, ['mixed-strokes', 'mixed-conditions', 'oil-in-diesel', 'check-valve-left-in', 'no-tester'])
   const notWeighed = given.readings.map((_, r) => r).filter((r) => !used.has(r) && !leftOut.has(r))
   return {
     evidence: {
@@ -55,7 +57,6 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
       openValves: layout.firingOrder !== null && (engine.cycle ?? 4) === 4 ? openValves(layout.firingOrder) : null,
       engine: engineEvidence,
       causeFactors: causeFactors(engine, session, knowledge) as Partial<Record<Cause, number>>,
-      pastCures: pastCures(engine, session.conditions, knowledge),
       expected,
       speedKnown: rpm !== undefined,
       speedRatio: (rpm ?? knowledge.levels.normalCrankingRpm.value) / knowledge.levels.normalCrankingRpm.value,
@@ -69,6 +70,11 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
     },
     notWeighed,
   }
+}
+
+/** Readings that any of these objections is about. */
+function objectedTo({ objections }: Admission, codes: readonly ObjectionCode[]): Set<number> {
+  return new Set(objections.flatMap(({ code, readings }) => (codes.includes(code) ? readings : [])))
 }
 
 /** 0-based lists; a cylinder that no gasket names stands alone. */
@@ -103,10 +109,8 @@ function marksPa(readings: Admission['compression']): number {
   return cranked.every((c) => Math.abs(c.pa / five - Math.round(c.pa / five)) < 1e-6) ? five : least
 }
 
-function leakageReadings(cylinder: number, admission: Admission, used: Set<number>): CylinderEvidence['leakage'] {
-  // oil in a diesel, and a check valve in the hose, are objected to, and nothing is built on them
-  const blocked = new Set(admission.objections.flatMap(({ code, readings }) => (code === 'check-valve-left-in' ? readings : [])))
-  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && !blocked.has(l.reading) && !(l.wet && admission.engine.fuel === 'diesel') && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
+function leakageReadings(cylinder: number, admission: Admission, spoilt: ReadonlySet<number>, used: Set<number>): CylinderEvidence['leakage'] {
+  const mine = admission.leakage.filter((l) => l.cylinder === cylinder && !spoilt.has(l.reading) && (l.percent !== null || (l.heard !== null && Object.keys(l.heard).length > 0)))
   for (const l of mine) used.add(l.reading)
   return mine.map((l) => ({
     reading: l.reading,

@@ -2,7 +2,7 @@ import type { Case, SuggestedTest } from '@evenbore/contract'
 import { CAUSES, type Cause } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
 import { GROUPS, type Group } from '../knowledge/signs.ts'
-import { signatures, signShown, vacuumKind } from '../model/flags.ts'
+import { modesOf, signatures, signShown, vacuumKind } from '../model/flags.ts'
 import type { Inference } from '../model/posterior.ts'
 import { somewhere } from '../model/somewhere.ts'
 import type { Candidate } from './candidates.ts'
@@ -21,7 +21,7 @@ type PatternChances = (pattern: number, cause: Cause) => readonly number[]
 export function engineWide(given: Case, inference: Inference, questions: readonly Question[], done: ReadonlyMap<string, number>): Candidate[] {
   const { knowledge } = inference.space
   const { minutes } = knowledge
-  const groups = groupsOf(inference, questions)
+  const groups = groupsOf(inference, questions), modes = modesOf(knowledge)
   const list: Candidate[] = []
   const add = (test: SuggestedTest, time: number, asked: readonly Group[], chances: PatternChances): void => {
     const overall = worthOverall(inference, questions, groups, asked, chances)
@@ -37,7 +37,7 @@ export function engineWide(given: Case, inference: Inference, questions: readonl
     const sign = knowledge.engineSigns[code]!.value
     const asked = GROUPS.filter((group) => (sign.groups[group] ?? 0) > 0)
     add(test, time, asked, (pattern, cause) => {
-      const shown = signShown(sign, pattern, cause, knowledge)
+      const shown = signShown(sign, pattern, cause, modes)
       return [shown, 1 - shown]
     })
   }

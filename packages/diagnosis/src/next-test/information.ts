@@ -182,8 +182,12 @@ export function both(a: Outcomes, b: Outcomes): Outcomes {
 /** Information of a yes-or-no sign about a yes-or-no question: chance of the thing, of the sign with and without it. */
 export function bitsOfSign(thing: number, withThing: number, without: number): number {
   const yes = thing * withThing + (1 - thing) * without
-  const entropy = (p: number): number => -plogp(p) - plogp(1 - p)
   return Math.max(0, entropy(yes) - thing * entropy(withThing) - (1 - thing) * entropy(without))
+}
+
+/** Bits that a yes or no of this probability holds. */
+export function entropy(p: number): number {
+  return -plogp(p) - plogp(1 - p)
 }
 
 function plogp(p: number): number {

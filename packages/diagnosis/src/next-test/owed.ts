@@ -2,7 +2,7 @@ import type { Case, Consistency, Objection, SuggestedTest } from '@evenbore/cont
 import type { Inference } from '../model/posterior.ts'
 import { normalBelow, normalDensity } from '../rules/normal.ts'
 import type { Candidate } from './candidates.ts'
-import { worthOf, type Question } from './information.ts'
+import { entropy, worthOf, type Question } from './information.ts'
 import { leakageOutcomes, repeatOutcomes } from './outcomes.ts'
 
 /** What the rules say of a case, as far as it calls for a repeat. */
@@ -68,10 +68,6 @@ export function bitsOfVerdict(inside: number): number {
     sum += weight
   }
   return Math.max(0, entropy(inside) - after / sum)
-}
-
-function entropy(p: number): number {
-  return p <= 0 || p >= 1 ? 0 : -(p * Math.log2(p) + (1 - p) * Math.log2(1 - p))
 }
 
 /** Where a standard normal value lies below with this probability, by halving. */

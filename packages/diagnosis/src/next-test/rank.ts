@@ -27,11 +27,7 @@ export function nextTests(given: Case, inference: Inference, size: EngineSize, r
     .map((c) => ({ ...c, score: scoreOf(c, inference) }))
     .sort((a, b) => b.score - a.score || a.minutes - b.minutes || JSON.stringify(a.tests).localeCompare(JSON.stringify(b.tests)))
   // a test that says something of the cylinders and of the whole engine, or is owed as well, comes up twice: it is worth the greater of the two at least
-  const due = new Map(sorted.flatMap(({ tests, owed }) => (owed === undefined ? [] : [[JSON.stringify(tests), owed]])))
-  const ranked = [...new Map(sorted.toReversed().map((c) => {
-    const owed = due.get(JSON.stringify(c.tests))
-    return [JSON.stringify(c.tests), owed === undefined ? c : { ...c, owed }]
-  })).values()].toReversed()
+  const ranked = [...Map.groupBy(sorted, ({ tests }) => JSON.stringify(tests)).values()].map(([best, ...same]) => ({ ...same.find(({ owed }) => owed !== undefined), ...best! }))
   const paying = fewOfEach(ranked.filter((c) => c.score > 1 || c.owed !== undefined))
   const kept = shortList(paying.length > 0 ? paying : ranked.slice(0, 1), stopping.suggestions.value)
   return {

@@ -35,14 +35,16 @@ export function suspects(inference: Inference): Unit[] {
 /**
  * Operations in the order of probability of cure over cost (decision-theoretic troubleshooting: Heckerman, Breese and Rommelse 1995).
  * `cures`: probability that all suspects are well afterwards, given that one of them is wrong. A look that costs less than it saves comes first.
+ *
+ * @param pastCures what operations cure more than usual, because of the engine's past
  */
-export function repairs(inference: Inference, size: EngineSize): RepairOption[] {
+export function repairs(inference: Inference, size: EngineSize, pastCures: Readonly<Record<string, Operation['cures']>>): RepairOption[] {
   const units = suspects(inference)
   if (units.length === 0) return []
   const { operations } = inference.space.knowledge
   const options: (RepairOption & { ratio: number })[] = []
   for (const [name, entry] of Object.entries(operations)) {
-    const value = { ...entry.value, cures: { ...entry.value.cures, ...inference.evidence.pastCures[name] } }
+    const value = { ...entry.value, cures: { ...entry.value.cures, ...pastCures[name] } }
     const helped = units.filter((u) => cureOf(value, u) > 0.02 * u.wrong)
     if (helped.length === 0) continue
     const cylinders = [...new Set(helped.flatMap((u) => u.cylinders))].sort((a, b) => a - b)

@@ -31,10 +31,9 @@ export function curedFaults(
  * @param read cylinders with any reading after the work
  */
 export function newHarm(before: readonly CylinderBelief[], after: readonly CylinderBelief[], changes: readonly CylinderChange[], read: ReadonlySet<number>): Comparison['newHarm'] {
-  return changes.flatMap(({ cylinder, worse }) => {
+  return changes.filter(({ cylinder }) => read.has(cylinder)).flatMap(({ cylinder, worse }) => {
     const then = before.find((belief) => belief.cylinder === cylinder)?.sound ?? 0
     const unsound = 1 - (after.find((belief) => belief.cylinder === cylinder)?.sound ?? 1)
-    if (!read.has(cylinder)) return []
     const carbon = chance(before, cylinder, 'carbon-build-up')
     const probability = carbon < SUSPECTED ? then * (worse ?? unsound) : (then + carbon) * Math.max(0, unsound - chance(after, cylinder, 'carbon-build-up'))
     if (probability < HARM_FROM) return []
