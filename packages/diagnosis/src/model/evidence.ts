@@ -116,8 +116,8 @@ export interface Evidence {
   readonly cylinders: readonly CylinderEvidence[]
   /** Each cylinder in one list, neighbours next to each other. */
   readonly gaskets: readonly (readonly number[])[]
-  /** Cylinders of each bank. */
-  readonly banks: readonly (readonly number[])[]
+  /** Cylinders of each bank that has valve timing of its own; none where one camshaft in the block works the side valves of all. */
+  readonly timedBanks: readonly (readonly number[])[]
   /** Which cylinders have an intake (exhaust) valve open while cylinder i stands at firing top: [i][j]. */
   readonly openValves: { readonly intake: readonly (readonly boolean[])[]; readonly exhaust: readonly (readonly boolean[])[] } | null
   readonly engine: readonly EngineEvidence[]

@@ -53,7 +53,7 @@ export function gather(given: Case, admission: Admission, knowledge: Knowledge):
     evidence: {
       cylinders,
       gaskets: gasketLists(layout.gaskets, engine.cylinders),
-      banks: layout.banks.map((bank) => bank.map((n) => n - 1)),
+      timedBanks: engine.valveGear === 'side' ? [] : layout.banks.map((bank) => bank.map((n) => n - 1)),
       openValves: layout.firingOrder !== null && (engine.cycle ?? 4) === 4 ? openValves(layout.firingOrder) : null,
       engine: engineEvidence,
       causeFactors: causeFactors(engine, session, knowledge) as Partial<Record<Cause, number>>,

@@ -179,7 +179,7 @@ function engineClasses(evidence: Evidence, gauge: readonly GaugeEvidence[], stat
     return [{ ...plain, tendency: f + 1, each: entry.value.each, share: entry.value.chance * factor }]
   })
   const share = prone.reduce((sum, p) => sum + p.share, 0)
-  const banks = lowBanks(evidence.banks, gauge.map((g) => g.dry), knowledge)
+  const banks = lowBanks(evidence.timedBanks, gauge.map((g) => g.dry), knowledge)
   const swaps = likelySwaps(evidence, gauge, knowledge)
   const rightlyNoted = 1 - swaps.reduce((sum, swap) => sum + swap.share, 0)
   const { otherOil } = knowledge, oily = oilyTogether(evidence.cylinders) ? otherOil.chance.value : 0

@@ -30,6 +30,12 @@ describe('a bank that is low as one', () => {
     expect(timing(v6([139, 116, 140, 115, 141, 117]))).toBeLessThan(0.1)
   })
 
+  it('is no timing of that bank where one camshaft works the side valves of both', () => {
+    const value = v6([79, 81, 80, 66, 65, 67])
+    const side = { ...value, engine: { ...value.engine, valveGear: 'side' as const, compressionRatio: 6 } }
+    expect(timing(side)).toBeLessThan(0.15)
+  })
+
   it('leaves a cylinder that is lower still suspected', () => {
     const { cylinders } = evaluate(v6([139, 141, 140, 116, 60, 117]))
     expect(cylinders[4]!.sound).toBeLessThan(0.2)
