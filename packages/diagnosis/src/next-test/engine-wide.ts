@@ -143,19 +143,26 @@ function worthOverall(inference: Inference, questions: readonly Question[], grou
   return { bits, saved, settles }
 }
 
+/** A cylinder that is likelier sound than this is passed. */
+const PASSED = 0.5
+
 const NOTHING: Worth = { bits: 0, saved: 0, settles: 0 }
 
-/** What a test says of a group of faults being in any cylinder, for a group that one repair of the head reaches wherever it is: the engine as one cylinder. */
-function worthAnywhere({ own, space }: Inference, question: Question, group: Group, chances: PatternChances): Worth {
+/**
+ * What a test says of a group of faults being in any cylinder, for a group that one repair of the head reaches wherever it is: the engine as one cylinder.
+ * Asked of the cylinders that would be passed: one that is suspected is looked into in any case.
+ */
+function worthAnywhere({ own: all, space }: Inference, question: Question, group: Group, chances: PatternChances): Worth {
+  const own = all.filter((p) => p[0]! > PASSED)
   const { any } = somewhere(own, group, space.knowledge)
   const faults = space.knowledge.groups[group].value.map((fault) => FAULTS.indexOf(fault) + 1)
-  const sums = faults.map((f) => own.reduce((sum, p) => sum + p[f]!, 0)), all = sums.reduce((sum, p) => sum + p, 0)
-  if (all <= 0) return NOTHING
+  const sums = faults.map((f) => own.reduce((sum, p) => sum + p[f]!, 0)), sum = sums.reduce((total, p) => total + p, 0)
+  if (sum <= 0) return NOTHING
   const absent = chances(0, 'none'), present = chances(bitOf(group), 'none')
   const joint = new Float64Array(absent.length * WEARS * LABELS)
   absent.forEach((chance, o) => {
     joint[o * WEARS * LABELS] = (1 - any) * chance
-    faults.forEach((f, k) => { joint[o * WEARS * LABELS + f] = any * sums[k]! / all * present[o]! })
+    faults.forEach((f, k) => { joint[o * WEARS * LABELS + f] = any * sums[k]! / sum * present[o]! })
   })
   return worthOfJoint(joint, { ...question, settled: null })
 }
