@@ -1,5 +1,5 @@
 import { humpHeights } from './heights.ts'
-import { evenTrace, sampleRate, thin, type EvenTrace } from './resample.ts'
+import { evenTrace, part, sampleRate, thin, type EvenTrace } from './resample.ts'
 import { findRhythm, rpmAt, type Rhythm } from './rhythm.ts'
 import { steadyCranking } from './steady.ts'
 
@@ -30,6 +30,8 @@ export type CurrentAnalysis =
 
 /** Whole engine cycles (two turns) needed. */
 const LEAST_CYCLES = 2
+/** Of so many cycles the first is left out. */
+const RUN_UP_CYCLES = 4
 /** Samples needed for each compression stroke. */
 const LEAST_SAMPLES_PER_HUMP = 8
 /** Slowest sampling that can show humps at all, Hz; from memory. */
@@ -79,8 +81,9 @@ export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrd
   if (found.flaw !== null) return flawed(found.flaw)
   const rough = findRhythm(thin(found.trace, STRETCH_POINTS), cylinders, knownRpm)
   if (!rough) return flawed('too-short')
+  const steadier = withoutRunUp(found.trace, cylinders / rough.humpsPerSecond)
   // averaged to a few points a hump: ripple and noise go, humps stay
-  const steady = thin(found.trace, Math.ceil(POINTS_PER_HUMP * rough.humpsPerSecond * found.trace.values.length * found.trace.step))
+  const steady = thin(steadier, Math.ceil(POINTS_PER_HUMP * rough.humpsPerSecond * steadier.values.length * steadier.step))
   const rhythm = findRhythm(steady, cylinders, rpmAt(rough.humpsPerSecond, cylinders))
   if (!rhythm) return flawed('too-short')
   if (rhythm.explained < LEAST_EXPLAINED) return flawed('no-humps')
@@ -111,6 +114,12 @@ function humpOf(time: number, { start }: EvenTrace, { humpsPerSecond, drift, pha
   const hump = Math.round(at)
   if (Math.abs(at - hump) > NAMES_WITHIN || !Number.isFinite(at) || Math.abs(hump - earliest) > 1000) return null
   return hump
+}
+
+/** The first engine cycle left out where enough remain: the starter still gathers speed. */
+function withoutRunUp(trace: EvenTrace, cycleSeconds: number): EvenTrace {
+  const cycle = Math.round(cycleSeconds / trace.step), count = trace.values.length
+  return count >= RUN_UP_CYCLES * cycle ? part(trace, cycle, count) : trace
 }
 
 /** Mean of the better half: a weak pair among four must not become the measure. */
