@@ -3,18 +3,18 @@ import { bridge, faults, faultyCylinder, pairs, tendencies, withCylinders } from
 import { fingerprint } from './hash.ts'
 import { past, pastLimits } from './history.ts'
 import { listening } from './listening.ts'
-import { borescope, ignition, plugs, running, valveTrain } from './looks.ts'
+import { borescope, ignition, plugs, running, trace, valveTrain } from './looks.ts'
 import { minutes, stopping } from './minutes.ts'
 import { leakageTest, noise, oil } from './noise.ts'
 import { growth, operations } from './operations.ts'
 import { cylinderSigns, engineSigns, groups, otherOil, quiet, vacuum, vacuumDepth } from './signs.ts'
 
 /** Version of the tables: goes up whenever a value changes. */
-export const KNOWLEDGE_VERSION = '18'
+export const KNOWLEDGE_VERSION = '19'
 
 const tables = {
   faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, crankingSpeed, levels, noise, leakageTest, oil, listening,
-  plugs, ignition, borescope, running, valveTrain, cylinderSigns, engineSigns, groups, otherOil, quiet, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
+  plugs, ignition, borescope, running, trace, valveTrain, cylinderSigns, engineSigns, groups, otherOil, quiet, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
   operations, growth,
 }
 

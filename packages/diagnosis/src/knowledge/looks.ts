@@ -85,6 +85,12 @@ export const running = {
   saysNothing: entry(0.08, FROM_MEMORY, 'A density that it has against cranking, whatever the engine suffers from: a valve that hardly opens, a throttle that does not open with the pedal.'),
 } as const
 
+/** Starter current while cranking: each cylinder's compression against the better half. */
+export const trace = {
+  misread: entry({ chance: 0.05, spread: 0.3 }, FROM_MEMORY, 'Chance that what a trace shows of a cylinder is off by more than it states, and by how much then.'),
+  misnamed: entry(0.003, FROM_MEMORY, 'A density that any part of the usual compression has: the time of cylinder one or the firing order is another.'),
+} as const
+
 /** Clearances measured cold with a feeler, and valve lift by dial. */
 export const valveTrain = {
   tightFound: entry({ fault: 0.85, sound: 0.04 }, COMMON_PRACTICE, 'Chance that a clearance is found tight: with the fault on that valve, and without.'),

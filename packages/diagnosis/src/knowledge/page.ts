@@ -22,6 +22,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['ignition', 'Ignition and mixture', ''],
   ['borescope', 'Borescope', ''],
   ['running', 'Running compression', ''],
+  ['trace', 'Current while cranking', ''],
   ['valveTrain', 'Clearances and lift', ''],
   ['cylinderSigns', 'Signs of one cylinder', 'Chance of seeing the sign.'],
   ['engineSigns', 'Signs that any cylinder may give', 'Chance alone, and how each group of faults or cause adds to it.'],

@@ -46,8 +46,10 @@ export type SightEvidence =
   | { readonly kind: 'sign'; readonly reading: number; readonly code: string; readonly present: boolean }
   /** Drop of speed as part of the median of the sisters. */
   | { readonly kind: 'power-balance'; readonly reading: number; readonly dropShare: number }
-  /** Pressure against the median of the sisters (running, snap, another session, current trace), or of few running ones against what is usual for what the sisters cranked; natural logarithm. */
-  | { readonly kind: 'relative'; readonly reading: number; readonly logRatio: number; readonly sd: number; readonly of: 'running' | 'snap' | 'session' | 'current' }
+  /** Pressure against the median of the sisters (running, snap, another session), or of few running ones against what is usual for what the sisters cranked; natural logarithm. */
+  | { readonly kind: 'relative'; readonly reading: number; readonly logRatio: number; readonly sd: number; readonly of: 'running' | 'snap' | 'session' }
+  /** Compression in a trace of starter current, as part of the better half's, and its standard deviation. */
+  | { readonly kind: 'trace'; readonly reading: number; readonly relative: number; readonly sd: number }
   /** First stroke over final pressure, against the median of the sisters, natural logarithm. */
   | { readonly kind: 'first-stroke'; readonly reading: number; readonly logRatio: number; readonly sd: number }
 

@@ -53,6 +53,9 @@ function makeLooks(sights: CylinderEvidence['sights'], states: StateSpace, knowl
   return { both, withIgnition, speaksOfIgnition }
 }
 
+/** Density of a pressure of another session against its sisters there, whatever the cylinder suffers from. */
+const ANOTHER_SESSION_SAYS_NOTHING = 0.05
+
 function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
   switch (sight.kind) {
     case 'plug': return plugChance(sight.appearance, sight.afterRunAtSpeed, s, ignition, states, knowledge)
@@ -85,11 +88,18 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
       const part = turning ? leakPart.value : 1
       const scatter = part * states.scatter[s]! + (turning ? leakPartSpread.value * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
-      const saysNothing = turning ? sistersSayNothing.value : 0.05
+      const saysNothing = turning ? sistersSayNothing.value : ANOTHER_SESSION_SAYS_NOTHING
       if (turning && isDead(states.own[s]!)) {
         return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), saysNothing)
       }
       return 0.95 * normal(sight.logRatio + part * states.loss[s]!, variance) + saysNothing
+    }
+    case 'trace': {
+      // in parts of the usual, not in logarithms: of a cylinder that hardly compresses a trace says no more than that
+      const { misread: { value: { chance, spread } }, misnamed } = knowledge.trace
+      const left = Math.exp(-states.loss[s]!)
+      const variance = sight.sd ** 2 + left ** 2 * (knowledge.noise.sisters.value ** 2 + states.scatter[s]! ** 2)
+      return (1 - chance) * normal(sight.relative - left, variance) + chance * normal(sight.relative - left, variance + spread ** 2) + misnamed.value
     }
   }
 }

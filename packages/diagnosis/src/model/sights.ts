@@ -41,7 +41,7 @@ export function gatherSights(given: Case, admission: Admission, expectedLog: num
   }
   relativePressures(admission, expectedLog, lost, knowledge, put)
   firstStrokes(admission, lost, knowledge, put)
-  for (const { cylinder, reading, logRatio, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'relative', reading, logRatio, sd, of: 'current' })
+  for (const { cylinder, reading, relative, sd } of currentEvidence(admission).evidence) put(cylinder, { kind: 'trace', reading, relative, sd })
   return lists
 }
 

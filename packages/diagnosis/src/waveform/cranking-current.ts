@@ -44,6 +44,8 @@ const STRETCH_POINTS = 1024
 const POINTS_PER_HUMP = 20
 /** Hump height follows compression only so well (flywheel, battery): standard deviation of the ratio, from memory. */
 const HEIGHT_SD = 0.05
+/** What no way of explaining the trace explains (uneven firing, a starter that slips) may be any cylinder's: part of the swing left over. */
+const MISFIT_SD = 0.7
 /** A typical height less certain than this part is no evidence. */
 const MOST_SCATTER = 0.35
 /** Beyond this many cylinders the humps lie over each other. */
@@ -88,7 +90,7 @@ export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrd
   if (!rhythm) return flawed('too-short')
   if (rhythm.explained < LEAST_EXPLAINED) return flawed('no-humps')
   if (rate / rhythm.humpsPerSecond < LEAST_SAMPLES_PER_HUMP) return flawed('too-slow')
-  const { heights, scatters, firstHump, shift, cycles } = humpHeights(steady, rhythm, cylinders)
+  const { heights, scatters, firstHump, shift, cycles, misfit } = humpHeights(steady, rhythm, cylinders)
   if (cycles < LEAST_CYCLES) return flawed('too-short')
   const one = cylinderOneAt === undefined ? null : humpOf(cylinderOneAt, steady, rhythm, firstHump, shift)
   const named = one !== null && firingOrder !== null
@@ -102,7 +104,7 @@ export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrd
     cycles,
     humps: heights.map((_, place) => {
       const hump = (place + offset) % cylinders
-      return { cylinder: named ? firingOrder[place]! : null, relative: Math.max(0, heights[hump]! / good), sd: Math.hypot(HEIGHT_SD, scatters[hump]! / good) }
+      return { cylinder: named ? firingOrder[place]! : null, relative: Math.max(0, heights[hump]! / good), sd: Math.hypot(HEIGHT_SD, scatters[hump]! / good, MISFIT_SD * Math.sqrt(misfit)) }
     }),
   }
 }

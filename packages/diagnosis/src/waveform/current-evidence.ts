@@ -2,11 +2,11 @@ import type { Objection } from '@evenbore/contract'
 import type { Admission } from '../admission/types.ts'
 import { analyseCurrent, type CurrentAnalysis, type CurrentTrace } from './cranking-current.ts'
 
-/** What a cranking-current trace says of one cylinder: logarithm of its compression over that of the better half. */
+/** What a cranking-current trace says of one cylinder: its compression as part of the better half's. */
 export interface RelativeCompression {
   readonly reading: number
   readonly cylinder: number
-  readonly logRatio: number
+  readonly relative: number
   readonly sd: number
 }
 
@@ -15,9 +15,6 @@ export interface TraceSpeed {
   readonly reading: number
   readonly rpm: number
 }
-
-/** A hump that is missing says "next to nothing": below this part its logarithm is not followed any further. */
-const LEAST_RELATIVE = 0.08
 
 /** Traces are long and asked about more than once in an evaluation: the last answer to each is remembered. */
 const analysed = new WeakMap<object, { readonly key: string; readonly analysis: CurrentAnalysis }>()
@@ -56,10 +53,7 @@ export function currentEvidence({ currents, engine, layout, sessions }: Admissio
       })
       continue
     }
-    for (const { cylinder, relative, sd } of analysis.humps) {
-      const shown = Math.max(relative, LEAST_RELATIVE)
-      evidence.push({ reading, cylinder: cylinder!, logRatio: Math.log(shown), sd: sd / shown })
-    }
+    for (const { cylinder, relative, sd } of analysis.humps) evidence.push({ reading, cylinder: cylinder!, relative, sd })
   }
   return { evidence, speeds, objections }
 }

@@ -15,6 +15,8 @@ export interface Heights {
   readonly shift: number
   /** whole engine cycles in the trace */
   readonly cycles: number
+  /** part of the folded cycle's variance that the heights leave unexplained */
+  readonly misfit: number
 }
 
 /** One way to explain a folded cycle. */
@@ -55,6 +57,7 @@ export function humpHeights(trace: EvenTrace, rhythm: Rhythm, cylinders: number)
   return {
     heights: best?.heights ?? [], scatters: best?.scatters ?? [],
     firstHump: Math.ceil(phase - 0.5), shift: best?.sign === -1 ? 0.5 : 0, cycles: Math.floor(humps / cylinders + CYCLE_SLACK),
+    misfit: best === null ? 1 : best.residual / plain.sums.reduce((sum, value, bin) => sum + (plain.counts[bin]! > 0 ? value * value / plain.counts[bin]! : 0), 0),
   }
 }
 
