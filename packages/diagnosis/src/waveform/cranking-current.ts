@@ -1,4 +1,4 @@
-import { humpHeights } from './heights.ts'
+import { humpHeights, type Heights } from './heights.ts'
 import { evenTrace, part, sampleRate, thin, type EvenTrace } from './resample.ts'
 import { findRhythm, rpmAt, type Rhythm } from './rhythm.ts'
 import { steadyCranking } from './steady.ts'
@@ -22,7 +22,7 @@ export interface Hump {
 }
 
 /** Why a trace cannot be used. */
-export type TraceFlaw = 'one-cylinder' | 'too-short' | 'too-slow' | 'engine-firing' | 'no-humps'
+export type TraceFlaw = 'one-cylinder' | 'too-short' | 'too-slow' | 'engine-firing' | 'cut-off' | 'no-humps'
 
 export type CurrentAnalysis =
   | { readonly flaw: null; readonly rpm: number; readonly cycles: number; /** in firing order */ readonly humps: readonly Hump[] }
@@ -33,7 +33,7 @@ const LEAST_CYCLES = 2
 /** Of so many cycles the first is left out. */
 const RUN_UP_CYCLES = 4
 /** Samples needed for each compression stroke. */
-const LEAST_SAMPLES_PER_HUMP = 8
+const LEAST_SAMPLES_PER_HUMP = 6
 /** Slowest sampling that can show humps at all, Hz; from memory. */
 const LEAST_RATE_HZ = 40
 /** Part of the variance that a repeated engine cycle must explain. */
@@ -50,6 +50,12 @@ const MISFIT_SD = 0.7
 const MOST_SCATTER = 0.35
 /** Beyond this many cylinders the humps lie over each other. */
 const MOST_CYLINDERS = 10
+/** What is less explained than this does not fire evenly, or does not crank. */
+const MOST_MISFIT = 0.3
+/** A trace of which more than this part stands at its greatest or least value is cut off there. */
+const MOST_AT_EDGE = 0.2
+/** The beat is followed so many engine cycles beyond the stretch that was read. */
+const FOLLOWED_CYCLES = 3
 /** Within this much of a hump, cylinder one's time names it. */
 const NAMES_WITHIN = 0.4
 
@@ -58,7 +64,8 @@ const FLAWS: Readonly<Record<TraceFlaw, { says: string; do: string }>> = {
   'too-short': { says: 'The trace holds fewer than two engine cycles of steady cranking.', do: 'Record at least five seconds of cranking with ignition and fuel off.' },
   'too-slow': { says: 'The trace was sampled too slowly to show single compression strokes.', do: 'Record with at least 200 samples a second.' },
   'engine-firing': { says: 'The engine fired or ran up during the trace, so the humps do not show compression.', do: 'Stop ignition and fuel and record again.' },
-  'no-humps': { says: 'No regular compression humps stand out of the trace.', do: 'Make sure that the engine did not fire, check the clamp (one cable, closed jaws, plugs in) and record again.' },
+  'cut-off': { says: 'The trace is cut off at its top: the humps were greater than the range.', do: 'Record again with a greater range.' },
+  'no-humps': { says: 'No regular compression humps stand out of the trace.', do: 'Make sure that the engine did not fire, check the clamp (one cable, closed jaws, plugs in) and record again. An engine that does not fire evenly cannot be read this way.' },
 }
 
 const flawed = (flaw: TraceFlaw): CurrentAnalysis => ({ flaw, ...FLAWS[flaw] })
@@ -81,40 +88,86 @@ export function analyseCurrent(trace: CurrentTrace, cylinders: number, firingOrd
   if (rate < LEAST_RATE_HZ) return flawed('too-slow')
   const found = steadyCranking(evenTrace(seconds, amps, MOST_POINTS), cylinders, knownRpm)
   if (found.flaw !== null) return flawed(found.flaw)
-  const rough = findRhythm(thin(found.trace, STRETCH_POINTS), cylinders, knownRpm)
-  if (!rough) return flawed('too-short')
-  const steadier = withoutRunUp(found.trace, cylinders / rough.humpsPerSecond)
-  // averaged to a few points a hump: ripple and noise go, humps stay
-  const steady = thin(steadier, Math.ceil(POINTS_PER_HUMP * rough.humpsPerSecond * steadier.values.length * steadier.step))
-  const rhythm = findRhythm(steady, cylinders, rpmAt(rough.humpsPerSecond, cylinders))
-  if (!rhythm) return flawed('too-short')
-  if (rhythm.explained < LEAST_EXPLAINED) return flawed('no-humps')
+  if (cutOff(found.trace)) return flawed('cut-off')
+  const read = readBest(found.trace, cylinders, knownRpm, cylinderOneAt)
+  if (typeof read === 'string') return flawed(read)
+  const { steady, rhythm, found: { heights, scatters, shift, cycles, misfit } } = read
   if (rate / rhythm.humpsPerSecond < LEAST_SAMPLES_PER_HUMP) return flawed('too-slow')
-  const { heights, scatters, firstHump, shift, cycles, misfit } = humpHeights(steady, rhythm, cylinders)
-  if (cycles < LEAST_CYCLES) return flawed('too-short')
-  const one = cylinderOneAt === undefined ? null : humpOf(cylinderOneAt, steady, rhythm, firstHump, shift)
+  const one = cylinderOneAt === undefined ? null : humpOf(cylinderOneAt, steady, rhythm, shift, cylinders)
   const named = one !== null && firingOrder !== null
   const offset = one === null ? 0 : ((one % cylinders) + cylinders) % cylinders
   const good = betterHalf(heights)
-  // humps that overlap so far that their heights cannot be told apart say nothing
-  if (!(good > 0) || scatters.toSorted((a, b) => a - b)[cylinders >> 1]! > MOST_SCATTER * good) return flawed('no-humps')
   return {
     flaw: null,
-    rpm: rpmAt(rhythm.humpsPerSecond + (rhythm.drift * steady.step * steady.values.length) / 2, cylinders),
+    rpm: rpmAt(rhythm.humpsPerSecond + (rhythm.drift * secondsOf(steady)) / 2, cylinders),
     cycles,
     humps: heights.map((_, place) => {
       const hump = (place + offset) % cylinders
-      return { cylinder: named ? firingOrder[place]! : null, relative: Math.max(0, heights[hump]! / good), sd: Math.hypot(HEIGHT_SD, scatters[hump]! / good, MISFIT_SD * Math.sqrt(misfit)) }
+      const sd = Math.hypot(HEIGHT_SD, scatters[hump]! / good, MISFIT_SD * Math.sqrt(misfit))
+      return { cylinder: named ? firingOrder[place]! : null, relative: Math.max(0, heights[hump]! / good), sd }
     }),
   }
 }
 
-/** The hump that stands where cylinder one was said to compress; null when it is halfway between two. */
-function humpOf(time: number, { start }: EvenTrace, { humpsPerSecond, drift, phase }: Rhythm, earliest: number, shift: number): number | null {
-  const t = time - start
+/** Whether the top of the trace (of a turned clamp the bottom) is missing: a great part of it stands at that value, and little at the other end. */
+function cutOff({ values }: EvenTrace): boolean {
+  const [most, least] = [Math.max(...values), Math.min(...values)].map((edge) => values.filter((value) => value === edge).length > MOST_AT_EDGE * values.length)
+  return most !== least
+}
+
+/** A stretch of cranking, its beat, and how much each cylinder compresses. */
+interface Read {
+  readonly steady: EvenTrace
+  readonly rhythm: Rhythm
+  readonly found: Heights
+}
+
+/** The whole trace, or where its speed changes too much for that, the half or quarter that is explained best: with cylinder one's time in it or near it if there is any such. */
+function readBest(trace: EvenTrace, cylinders: number, knownRpm: number | undefined, cylinderOneAt: number | undefined): Read | 'too-short' | 'no-humps' {
+  const whole = readStretch(trace, cylinders, knownRpm)
+  if (whole !== 'no-beat') return whole
+  for (const parts of [2, 4]) {
+    const length = Math.floor(trace.values.length / parts)
+    const reads = Array.from({ length: 2 * parts - 1 }, (_, k) => readStretch(part(trace, Math.floor((k * length) / 2), Math.floor((k * length) / 2) + length), cylinders, knownRpm))
+      .filter((read) => typeof read !== 'string').sort((a, b) => a.found.misfit - b.found.misfit)
+    const near = reads.find(({ steady, rhythm }) => cylinderOneAt !== undefined && isNear(cylinderOneAt, steady, rhythm, cylinders))
+    if (reads.length > 0) return near ?? reads[0]!
+  }
+  return 'no-humps'
+}
+
+function readStretch(trace: EvenTrace, cylinders: number, knownRpm: number | undefined): Read | 'too-short' | 'no-beat' | 'no-humps' {
+  const rough = findRhythm(thin(trace, STRETCH_POINTS), cylinders, knownRpm)
+  if (!rough) return 'too-short'
+  const steadier = withoutRunUp(trace, cylinders / rough.humpsPerSecond)
+  // averaged to a few points a hump: ripple and noise go, humps stay
+  const steady = thin(steadier, Math.ceil(POINTS_PER_HUMP * rough.humpsPerSecond * secondsOf(steadier)))
+  const rhythm = findRhythm(steady, cylinders, rpmAt(rough.humpsPerSecond, cylinders))
+  if (!rhythm) return 'too-short'
+  if (rhythm.explained < LEAST_EXPLAINED) return 'no-beat'
+  const found = humpHeights(steady, rhythm, cylinders)
+  if (found.cycles < LEAST_CYCLES) return 'too-short'
+  const good = betterHalf(found.heights)
+  // humps that overlap so far that their heights cannot be told apart say nothing
+  const apart = good > 0 && found.scatters.toSorted((a, b) => a - b)[cylinders >> 1]! <= MOST_SCATTER * good
+  return apart && found.misfit <= MOST_MISFIT ? { steady, rhythm, found } : 'no-humps'
+}
+
+const secondsOf = ({ values, step }: EvenTrace): number => values.length * step
+
+/** Whether a time lies in a stretch or so near that the beat can be followed to it. */
+function isNear(time: number, { start, values, step }: EvenTrace, { humpsPerSecond }: Rhythm, cylinders: number): boolean {
+  const beyond = (FOLLOWED_CYCLES * cylinders) / humpsPerSecond
+  return time >= start - beyond && time <= start + values.length * step + beyond
+}
+
+/** The hump that stands where cylinder one was said to compress; null when it is halfway between two, or too far off to count there. */
+function humpOf(time: number, steady: EvenTrace, rhythm: Rhythm, shift: number, cylinders: number): number | null {
+  const { humpsPerSecond, drift, phase } = rhythm
+  const t = time - steady.start
   const at = (humpsPerSecond + (drift / 2) * t) * t + phase - shift
   const hump = Math.round(at)
-  if (Math.abs(at - hump) > NAMES_WITHIN || !Number.isFinite(at) || Math.abs(hump - earliest) > 1000) return null
+  if (Math.abs(at - hump) > NAMES_WITHIN || !isNear(time, steady, rhythm, cylinders)) return null
   return hump
 }
 

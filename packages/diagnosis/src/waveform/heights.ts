@@ -9,8 +9,6 @@ export interface Heights {
   readonly heights: readonly number[]
   /** standard deviation of each height */
   readonly scatters: readonly number[]
-  /** number of the first hump inside the trace */
-  readonly firstHump: number
   /** where the crests stand against whole hump numbers: 0, or a half where the clamp was the wrong way round */
   readonly shift: number
   /** whole engine cycles in the trace */
@@ -44,7 +42,7 @@ const TURNED_SWINGS = 3
  */
 export function humpHeights(trace: EvenTrace, rhythm: Rhythm, cylinders: number): Heights {
   const { values, step } = trace
-  const { humpsPerSecond, drift, phase } = rhythm
+  const { humpsPerSecond, drift } = rhythm
   const last = (values.length - 1) * step, humps = (humpsPerSecond + (drift / 2) * last) * last
   const plain = foldCycles(trace, rhythm, cylinders)
   const turned = medianOf(values) < -TURNED_SWINGS * swing(withoutTrend(values))
@@ -56,7 +54,7 @@ export function humpHeights(trace: EvenTrace, rhythm: Rhythm, cylinders: number)
   }
   return {
     heights: best?.heights ?? [], scatters: best?.scatters ?? [],
-    firstHump: Math.ceil(phase - 0.5), shift: best?.sign === -1 ? 0.5 : 0, cycles: Math.floor(humps / cylinders + CYCLE_SLACK),
+    shift: best?.sign === -1 ? 0.5 : 0, cycles: Math.floor(humps / cylinders + CYCLE_SLACK),
     misfit: best === null ? 1 : best.residual / plain.sums.reduce((sum, value, bin) => sum + (plain.counts[bin]! > 0 ? value * value / plain.counts[bin]! : 0), 0),
   }
 }

@@ -16,6 +16,9 @@ const LEAST_SWING = 0.3
 const SURGE_S = 1
 const SURGE_SWINGS = 3
 const SURGE_TAIL_S = 0.1
+/** After the key is let go the current stays within this part of its range, for so long at least. */
+const DEAD_BAND = 0.02
+const DEAD_S = 1
 /** The beat quickens by this factor when the engine fires, and the swing that is left when it runs away from the starter. */
 const QUICKENS = 1.4
 const STILL_SWINGS = 0.08
@@ -36,6 +39,13 @@ interface Window {
  * while the trace goes on swinging, or a beat that quickens, means that the engine fired.
  */
 export function steadyCranking(whole: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
+  const ended = withoutDeadEnd(whole)
+  const found = cranking(ended, cylinders, knownRpm)
+  // where little is left the engine may have fired, and the current at its end says so
+  return found.flaw === 'too-short' && ended !== whole ? cranking(whole, cylinders, knownRpm) : found
+}
+
+function cranking(whole: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
   const trace = withoutSurge(whole)
   const windows = windowsOf(trace, Math.max(WINDOW_S, WINDOW_S_CYLINDERS / cylinders))
   if (windows.length < 2) return { flaw: 'too-short' }
@@ -86,6 +96,16 @@ function windowsOf(trace: EvenTrace, seconds: number): Window[] {
     windows.push({ from, to, level: medianOf(values), swing: swing(withoutTrend(values)) })
   }
   return windows
+}
+
+/** Cuts off what is recorded after the key was let go: it stays within a small part of the whole range about where it ends. */
+function withoutDeadEnd(trace: EvenTrace): EvenTrace {
+  const { values } = trace, count = values.length
+  const end = medianOf(values.subarray(Math.floor(0.95 * count)))
+  const band = DEAD_BAND * (Math.max(...values) - Math.min(...values))
+  let last = count
+  while (last > 0 && Math.abs(values[last - 1]! - end) <= band) last--
+  return count - last > DEAD_S / trace.step ? part(trace, 0, last) : trace
 }
 
 /**
