@@ -32,6 +32,9 @@ export type CrankingRun = {
   /** Gauge pressure still in the line from an earlier test. */
   readonly leftInGaugePa?: number
   readonly stepDeg?: number
+  /** Crank degrees after top at which to end, and who is told the pressure (absolute) on the way. */
+  readonly endDegAtdc?: number
+  readonly follow?: (degAtdc: number, pressurePa: number) => void
 }
 
 const RING_REFERENCE_PA = 551_580
@@ -56,8 +59,9 @@ export function crank(run: CrankingRun): Float64Array {
   const { geometry, gauge, airPressurePa } = run
   const step = run.stepDeg ?? 2
   const start = -180 + run.intakeClosesDegAbdc
-  const steps = Math.max(1, Math.ceil((END_DEG_ATDC - start) / step))
-  const width = (END_DEG_ATDC - start) / steps
+  const range = (run.endDegAtdc ?? END_DEG_ATDC) - start
+  const steps = Math.max(1, Math.ceil(range / step))
+  const width = range / steps
   const dt = width / (6 * run.speedRpm)
   const area = pistonAreaM2(geometry)
   const clearance = geometry.clearanceM3 + gauge.volumeBeforeValveM3
@@ -105,6 +109,7 @@ export function crank(run: CrankingRun): Float64Array {
       const end = volumes[2 * i] as number
       temp *= Math.exp((gamma - 1) * Math.log(volume / end))
       volume = end
+      run.follow?.(start + i * width, (mass * GAS_CONSTANT_J_PER_KG_K * temp) / volume)
     }
     peaks[stroke] = linePa - airPressurePa
   }

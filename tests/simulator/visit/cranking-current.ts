@@ -1,4 +1,6 @@
 import type { Reading } from '@evenbore/contract'
+import { pistonAreaM2, pistonDepthM } from '../physics/slider-crank.ts'
+import { crankingAmps } from '../physics/starter.ts'
 import { chargeTempK, runCylinder } from './cylinder-run.ts'
 import { leaksOf, showsNow } from './leaks.ts'
 import { cylinderOf, sessionField, type Visit } from './visit.ts'
@@ -7,52 +9,59 @@ type CrankingCurrent = Extract<Reading, { test: 'cranking-current' }>
 
 const SECONDS = 5
 const RATE_HZ = 400
-const HUMP_WIDTH_DEG = 42
+const BATTERY_VOLTS = 11.5
+/** Inertia of engine, flywheel and geared armature: so much, and so much for each litre (from memory). */
+const INERTIA_KG_M2 = { any: 0.1, perLitre: 0.1 } as const
 
-/** Starter current while cranking with all plugs in: a hump for each compression, as high as the cylinder's pressure (shape from memory). */
+/** Starter current while cranking with all plugs in, from the torque of the air in the cylinders and the inertia of the engine. */
 export function recordCrankingCurrent(visit: Visit): CrankingCurrent {
   const { engine, random, session } = visit
-  const order = engine.design.layout.firingOrder
+  const { design } = engine
+  const order = design.layout.firingOrder
   const speedRpm = session.speedRpm * 0.85
-  const peaks = order.map((number) => {
-    const cylinder = cylinderOf(visit, number)
-    const shows = showsNow(visit, cylinder)
-    const leaks = leaksOf(engine, cylinder, { wet: false, temperature: session.temperature, held: false, shows })
-    const run = runCylinder(engine, cylinder, session, leaks, {
-      speedRpm,
-      strokes: 6,
-      fill: 0.985 * engine.cause.chargeFill,
-      chargeTempK: chargeTempK(session),
-      oilM3: 0,
-      leftInGaugePa: 0,
-      shows: () => true,
-    })
-    return (run[run.length - 1] as number) / 1e6
-  })
-  const degPerSecond = speedRpm * 6
   const spacing = 720 / order.length
-  const phase = random.between(0, 720)
-  const humpAmps = random.between(55, 90)
-  const count = Math.round(SECONDS * RATE_HZ)
-  const seconds: number[] = []
-  const amps: number[] = []
-  for (let i = 0; i < count; i++) {
-    const time = i / RATE_HZ
-    const deg = phase + time * degPerSecond
-    let value = 120 * (1 + 0.9 * Math.exp(-time / 0.12)) - 4 * time
-    for (let k = 0; k < order.length; k++) {
-      const away = ((((deg - k * spacing) % 720) + 1080) % 720) - 360
-      if (Math.abs(away) < 3 * HUMP_WIDTH_DEG) value += humpAmps * (peaks[k] as number) * Math.exp(-0.5 * (away / HUMP_WIDTH_DEG) ** 2)
-    }
-    seconds.push(Number(time.toFixed(5)))
-    amps.push(Number((value + random.normal(0, 2)).toFixed(2)))
-  }
-  const firstTop = ((720 - phase) % 720) / degPerSecond
+  const airTorqueNm = new Float64Array(720)
+  order.forEach((number, place) => {
+    torqueOf(visit, number, speedRpm).forEach((torque, deg) => { airTorqueNm[Math.floor(deg + place * spacing) % 720]! += torque })
+  })
+  const litres = (Math.PI / 4) * design.boreM ** 2 * design.strokeM * order.length * 1e3
+  const meanAmps = random.between(90, 130) * (0.6 + 0.4 * litres) * (session.temperature === 'cold' ? 1.4 : 1)
+  const startDeg = random.between(0, 720)
+  const { amps, degrees } = crankingAmps(
+    { airTorqueNm, speedRadS: (speedRpm * Math.PI) / 30, meanAmps, batteryVolts: BATTERY_VOLTS, resistanceOhm: (0.25 * BATTERY_VOLTS) / meanAmps, inertiaKgM2: INERTIA_KG_M2.any + INERTIA_KG_M2.perLitre * litres },
+    startDeg, RATE_HZ, SECONDS * RATE_HZ,
+  )
+  // cylinder one's second top: the first may lie in the surge
+  const firstTop = degrees.findIndex((deg) => deg >= 1440)
   const known = random.chance(0.7)
   return {
     test: 'cranking-current',
     ...sessionField(visit),
-    samples: { seconds, amps },
-    ...(known ? { cylinderOneAt: Number((firstTop % SECONDS).toFixed(4)) } : {}),
+    samples: { seconds: Array.from(amps, (_, i) => Number((i / RATE_HZ).toFixed(5))), amps: Array.from(amps, (value) => Number((value + random.normal(0, 2)).toFixed(2))) },
+    ...(known && firstTop >= 0 ? { cylinderOneAt: Number((firstTop / RATE_HZ).toFixed(4)) } : {}),
   }
+}
+
+/** Torque in Nm that one cylinder's air asks of the crank, by degree after its firing top. */
+function torqueOf(visit: Visit, number: number, speedRpm: number): Float64Array {
+  const { engine, session } = visit
+  const { design } = engine
+  const cylinder = cylinderOf(visit, number)
+  const leaks = leaksOf(engine, cylinder, { wet: false, temperature: session.temperature, held: false, shows: showsNow(visit, cylinder) })
+  const geometry = { boreM: design.boreM, strokeM: design.strokeM, rodM: design.rodM, clearanceM3: 0 }
+  const pressures: [deg: number, pressurePa: number][] = []
+  runCylinder(engine, cylinder, session, leaks, {
+    speedRpm, strokes: 1, fill: 0.985 * engine.cause.chargeFill, chargeTempK: chargeTempK(session), oilM3: 0, leftInGaugePa: 0, shows: () => true,
+    follow: (deg, pressurePa) => pressures.push([deg, pressurePa]),
+  })
+  const torque = new Float64Array(720)
+  let next = 0
+  for (let deg = Math.ceil(pressures[0]![0]); deg < pressures.at(-1)![0]; deg++) {
+    while (pressures[next + 1]![0] <= deg) next++
+    const [from, low] = pressures[next]!, [to, high] = pressures[next + 1]!
+    const pressurePa = low + ((deg - from) / (to - from)) * (high - low)
+    const perRadian = (pistonDepthM(geometry, deg + 0.5) - pistonDepthM(geometry, deg - 0.5)) * (180 / Math.PI)
+    torque[(deg + 720) % 720] = -(pressurePa - session.airPressurePa) * pistonAreaM2(geometry) * perRadian
+  }
+  return torque
 }

@@ -15,10 +15,15 @@ export type RunSetting = {
   readonly oilM3: number
   readonly leftInGaugePa: number
   readonly shows: (effect: FaultEffect) => boolean
+  /** A plug in place of the gauge: the stroke is followed until the exhaust opens. */
+  readonly follow?: (degAtdc: number, pressurePa: number) => void
 }
 
 const WALL_TEMP_K = { hot: 358, warm: 330 } as const
 const MM2 = 1e-6
+const NO_GAUGE = { volumeBeforeValveM3: 0, volumeAfterValveM3: 1e-6, valveAreaM2: 0, liftPressurePa: 0 } as const
+/** From memory. */
+const EXHAUST_OPENS_DEG_ATDC = 130
 
 export function wallTempK(session: SimulatedSession): number {
   return session.temperature === 'cold' ? session.airTempK : WALL_TEMP_K[session.temperature]
@@ -59,7 +64,8 @@ export function runCylinder(
     fixedLeakM2: (leaks.exhaust + leaks.intake + leaks.coolant + leaks.outside + bridgedMm2(leaks)) * MM2,
     ringLeakM2: leaks.rings * MM2,
     ringLowPressureExcess: engine.ringLowPressureExcess,
-    gauge: session.gauge.line,
+    gauge: setting.follow === undefined ? session.gauge.line : NO_GAUGE,
+    ...(setting.follow === undefined ? {} : { follow: setting.follow, endDegAtdc: EXHAUST_OPENS_DEG_ATDC }),
     strokes: setting.strokes,
     leftInGaugePa: setting.leftInGaugePa,
   })

@@ -52,6 +52,8 @@ const MOST_SCATTER = 0.35
 const MOST_CYLINDERS = 10
 /** What is less explained than this does not fire evenly, or does not crank. */
 const MOST_MISFIT = 0.3
+/** Half the speed is believed where it leaves less than this part of the misfit. */
+const HALF_FITS = 0.6
 /** A trace of which more than this part stands at its greatest or least value is cut off there. */
 const MOST_AT_EDGE = 0.2
 /** The beat is followed so many engine cycles beyond the stretch that was read. */
@@ -139,10 +141,19 @@ function readBest(trace: EvenTrace, cylinders: number, knownRpm: number | undefi
 function readStretch(trace: EvenTrace, cylinders: number, knownRpm: number | undefined): Read | 'too-short' | 'no-beat' | 'no-humps' {
   const rough = findRhythm(thin(trace, STRETCH_POINTS), cylinders, knownRpm)
   if (!rough) return 'too-short'
-  const steadier = withoutRunUp(trace, cylinders / rough.humpsPerSecond)
+  const read = readAt(trace, cylinders, rough.humpsPerSecond)
+  if (knownRpm !== undefined) return read
+  // a slow starter's humps are steep, and beat at twice their rate as well
+  const slower = readAt(trace, cylinders, rough.humpsPerSecond / 2)
+  return typeof slower !== 'string' && (typeof read === 'string' || slower.found.misfit < HALF_FITS * read.found.misfit) ? slower : read
+}
+
+/** The same at a beat of about so many humps a second. */
+function readAt(trace: EvenTrace, cylinders: number, humpsPerSecond: number): Read | 'too-short' | 'no-beat' | 'no-humps' {
+  const steadier = withoutRunUp(trace, cylinders / humpsPerSecond)
   // averaged to a few points a hump: ripple and noise go, humps stay
-  const steady = thin(steadier, Math.ceil(POINTS_PER_HUMP * rough.humpsPerSecond * secondsOf(steadier)))
-  const rhythm = findRhythm(steady, cylinders, rpmAt(rough.humpsPerSecond, cylinders))
+  const steady = thin(steadier, Math.ceil(POINTS_PER_HUMP * humpsPerSecond * secondsOf(steadier)))
+  const rhythm = findRhythm(steady, cylinders, rpmAt(humpsPerSecond, cylinders))
   if (!rhythm) return 'too-short'
   if (rhythm.explained < LEAST_EXPLAINED) return 'no-beat'
   const found = humpHeights(steady, rhythm, cylinders)

@@ -39,10 +39,8 @@ interface Window {
  * while the trace goes on swinging, or a beat that quickens, means that the engine fired.
  */
 export function steadyCranking(whole: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
-  const ended = withoutDeadEnd(whole)
-  const found = cranking(ended, cylinders, knownRpm)
-  // where little is left the engine may have fired, and the current at its end says so
-  return found.flaw === 'too-short' && ended !== whole ? cranking(whole, cylinders, knownRpm) : found
+  const found = cranking(whole, cylinders, knownRpm), ended = withoutDeadEnd(whole)
+  return ended === whole || found.flaw === 'engine-firing' ? found : cranking(ended, cylinders, knownRpm)
 }
 
 function cranking(whole: EvenTrace, cylinders: number, knownRpm: number | undefined): Steady {
