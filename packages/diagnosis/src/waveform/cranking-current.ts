@@ -54,6 +54,9 @@ const MOST_CYLINDERS = 10
 const MOST_MISFIT = 0.3
 /** Half the speed is believed where it leaves less than this part of the misfit. */
 const HALF_FITS = 0.6
+/** Where at the full speed every other hump is missing, it is believed if it leaves no more than so many times the misfit. */
+const ALTERNATE_FITS = 1.6
+const MISSING = 0.15
 /** A trace of which more than this part stands at its greatest or least value is cut off there. */
 const MOST_AT_EDGE = 0.2
 /** The beat is followed so many engine cycles beyond the stretch that was read. */
@@ -145,7 +148,14 @@ function readStretch(trace: EvenTrace, cylinders: number, knownRpm: number | und
   if (knownRpm !== undefined) return read
   // a slow starter's humps are steep, and beat at twice their rate as well
   const slower = readAt(trace, cylinders, rough.humpsPerSecond / 2)
-  return typeof slower !== 'string' && (typeof read === 'string' || slower.found.misfit < HALF_FITS * read.found.misfit) ? slower : read
+  if (typeof slower === 'string') return read
+  return typeof read === 'string' || slower.found.misfit < (everyOtherMissing(read.found.heights) ? ALTERNATE_FITS : HALF_FITS) * read.found.misfit ? slower : read
+}
+
+/** Whether every other hump is all but missing, as where the beat is taken for twice what it is. */
+function everyOtherMissing(heights: readonly number[]): boolean {
+  const [even, odd] = [0, 1].map((rest) => heights.filter((_, place) => place % 2 === rest))
+  return heights.length % 2 === 0 && (Math.max(...even!) < MISSING * Math.min(...odd!) || Math.max(...odd!) < MISSING * Math.min(...even!))
 }
 
 /** The same at a beat of about so many humps a second. */
