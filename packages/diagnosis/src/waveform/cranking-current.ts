@@ -1,4 +1,4 @@
-import { humpHeights, type Heights } from './heights.ts'
+import { humpHeights, WELL_EXPLAINED, type Heights } from './heights.ts'
 import { evenTrace, part, sampleRate, thin, type EvenTrace } from './resample.ts'
 import { findRhythm, rpmAt, type Rhythm } from './rhythm.ts'
 import { steadyCranking } from './steady.ts'
@@ -147,6 +147,8 @@ function readStretch(trace: EvenTrace, cylinders: number, knownRpm: number | und
   const read = readAt(trace, cylinders, rough.humpsPerSecond)
   if (knownRpm !== undefined) return read
   // a slow starter's humps are steep, and beat at twice their rate as well
+  const sure = typeof read !== 'string' && read.found.misfit < WELL_EXPLAINED && !everyOtherMissing(read.found.heights)
+  if (sure) return read
   const slower = readAt(trace, cylinders, rough.humpsPerSecond / 2)
   if (typeof slower === 'string') return read
   return typeof read === 'string' || slower.found.misfit < (everyOtherMissing(read.found.heights) ? ALTERNATE_FITS : HALF_FITS) * read.found.misfit ? slower : read

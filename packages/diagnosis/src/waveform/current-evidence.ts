@@ -16,6 +16,9 @@ export interface TraceSpeed {
   readonly rpm: number
 }
 
+/** Reading a trace takes a while, and more of them than this is no engine. */
+const MOST_TRACES = 16
+
 /** Traces are long and asked about more than once in an evaluation: the last answer to each is remembered. */
 const analysed = new WeakMap<object, { readonly key: string; readonly analysis: CurrentAnalysis }>()
 
@@ -33,7 +36,8 @@ export function currentEvidence({ currents, engine, layout, sessions }: Admissio
   const evidence: RelativeCompression[] = []
   const speeds: TraceSpeed[] = []
   const objections: Objection[] = []
-  for (const { reading, session, trace } of currents) {
+  for (const { reading } of currents.slice(MOST_TRACES)) objections.push({ code: 'not-weighed', readings: [reading], says: `Only the first ${MOST_TRACES} traces are read.`, do: 'Leave out the traces that are not needed.' })
+  for (const { reading, session, trace } of currents.slice(0, MOST_TRACES)) {
     const { samples, cylinderOneAt } = trace
     const known = sessions[session]!.conditions.crankingRpm
     const analysis = engine.cycle === 2

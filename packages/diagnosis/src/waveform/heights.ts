@@ -31,6 +31,8 @@ const LEADS = [0, 0.04, 0.08, 0.12, 0.16]
 const TEMPER = 0.5
 /** Part of a cycle that may be missing from the last one. */
 const CYCLE_SLACK = 0.3
+/** Part of the swings that may be left where nothing else need be tried. */
+export const WELL_EXPLAINED = 0.03
 /** A clamp the wrong way round turns humps into dips: the other way than the level suggests is believed only when it fits so much better. */
 const TURNED_FITS = 0.7
 /** A level below zero by so many swings suggests a turned clamp. */
@@ -45,9 +47,12 @@ export function humpHeights(trace: EvenTrace, rhythm: Rhythm, cylinders: number)
   const { humpsPerSecond, drift } = rhythm
   const last = (values.length - 1) * step, humps = (humpsPerSecond + (drift / 2) * last) * last
   const plain = foldCycles(trace, rhythm, cylinders)
-  const turned = medianOf(values) < -TURNED_SWINGS * swing(withoutTrend(values))
+  const swings = plain.sums.reduce((sum, value, bin) => sum + (plain.counts[bin]! > 0 ? value * value / plain.counts[bin]! : 0), 0)
+  const level = medianOf(values), turned = level < -TURNED_SWINGS * swing(withoutTrend(values))
   let best: (Fit & { readonly sign: 1 | -1 }) | null = null
   for (const sign of turned ? ([-1, 1] as const) : ([1, -1] as const)) {
+    // what is explained as well as that and lies above zero is not turned
+    if (best && level > 0 && best.residual < WELL_EXPLAINED * swings) break
     const fits = [...humpFits(plain, cylinders, sign), ...LEADS.flatMap((lead) => torqueFits(lead === 0 ? plain : foldCycles(trace, rhythm, cylinders, sign * lead), cylinders, sign))]
     const fit = together(fits, plain.noise, plain.sums.length - cylinders - 1)
     if (fit && (!best || fit.residual < TURNED_FITS * best.residual)) best = { ...fit, sign }
@@ -55,7 +60,7 @@ export function humpHeights(trace: EvenTrace, rhythm: Rhythm, cylinders: number)
   return {
     heights: best?.heights ?? [], scatters: best?.scatters ?? [],
     shift: best?.sign === -1 ? 0.5 : 0, cycles: Math.floor(humps / cylinders + CYCLE_SLACK),
-    misfit: best === null ? 1 : best.residual / plain.sums.reduce((sum, value, bin) => sum + (plain.counts[bin]! > 0 ? value * value / plain.counts[bin]! : 0), 0),
+    misfit: best === null ? 1 : best.residual / swings,
   }
 }
 

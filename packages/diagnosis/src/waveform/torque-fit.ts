@@ -11,6 +11,8 @@ const MOST_SHIFT = 0.2
 /** The best quarter is one on the mean: weighed as so many times all that was read. */
 const HELD = 10
 const DAMPING = 1e-3
+/** No cylinder's compression moves by more than this in the last round. */
+const SETTLED = 1e-3
 
 /** Current of one cylinder by step of its compression and degree, and where the beat of an engine of such cylinders has its crest, degrees after firing top. */
 interface Currents { readonly curves: readonly Float64Array[]; readonly crestDeg: number }
@@ -121,6 +123,7 @@ function fitTorque({ sums, counts, noise }: Folded, cylinders: number, { curves,
     scale += solved.x[first ? 0 : SCALE]!
     offset += solved.x[first ? 1 : OFFSET]!
     if (!(scale > 0)) return null
+    if (!first && solved.x.subarray(0, cylinders).every((change) => Math.abs(change) < SETTLED)) break
   }
   const residual = bins.reduce((sum, bin) => sum + counts[bin]! * (sums[bin]! / counts[bin]! - currentAt(bin) - offset) ** 2, 0)
   return { residual, heights: [...heights], scatters: Array.from(heights, (_, place) => noise * Math.sqrt(Math.max(0, solved!.inverseDiagonal[place]!))) }
