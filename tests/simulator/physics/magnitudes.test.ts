@@ -3,6 +3,7 @@ import { PA_PER_PSI, stationPressurePa } from './air.ts'
 import { crank, type CrankingRun } from './cranking.ts'
 import { heldPressurePa } from './leak-down.ts'
 import { massFlowKgS } from './orifice.ts'
+import { crankingAmps } from './starter.ts'
 import { type CylinderGeometry, pistonAreaM2, pistonDepthM } from './slider-crank.ts'
 
 /** A square cylinder of so many cc and this ratio, rod 1.75 strokes. */
@@ -30,6 +31,34 @@ function reading(change: Partial<CrankingRun> = {}): number {
   }
   return (crank(run).at(-1) as number) / PA_PER_PSI
 }
+
+describe('the starter', () => {
+  // a load that rises and falls twice a turn, 20 Nm on the mean
+  const airTorqueNm = Float64Array.from({ length: 720 }, (_, deg) => 20 + 20 * Math.sin((4 * Math.PI * deg) / 360))
+  const starter = { airTorqueNm, speedRadS: 20, meanAmps: 150, batteryVolts: 11.5, resistanceOhm: 0.02, inertiaKgM2: 0.3 }
+  const { amps, degrees } = crankingAmps(starter, 0, 400, 2000)
+
+  it('draws the stalled current at first and the mean one later, and turns at the mean speed', () => {
+    expect(amps[0]).toBeGreaterThan(0.9 * 11.5 / 0.02)
+    const late = amps.subarray(1000)
+    expect(late.reduce((sum, value) => sum + value, 0) / late.length).toBeCloseTo(150, -1)
+    expect(((degrees[1999]! - degrees[1000]!) / 999) * 400 * (Math.PI / 180)).toBeCloseTo(20, 0)
+  })
+
+  it('swings less the more inertia there is, as a first-order lag of J R over the square of the constant has it', () => {
+    const swing = (inertiaKgM2: number): number => {
+      const late = crankingAmps({ ...starter, inertiaKgM2 }, 0, 400, 2000).amps.subarray(1000)
+      return (Math.max(...late) - Math.min(...late)) / 2
+    }
+    const constant = (11.5 - 0.02 * 150) / 20
+    for (const inertia of [0.2, 0.4, 0.8]) {
+      const lag = (inertia * 0.02) / constant ** 2
+      const expected = (20 / constant) / Math.hypot(1, lag * 2 * 20)
+      expect(swing(inertia) / expected).toBeGreaterThan(0.8)
+      expect(swing(inertia) / expected).toBeLessThan(1.2)
+    }
+  })
+})
 
 describe('the air', () => {
   it('has the pressures of the standard atmosphere (ISO 2533, geopotential height)', () => {

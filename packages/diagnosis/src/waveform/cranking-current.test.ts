@@ -134,6 +134,22 @@ describe('relative compression from a cranking current', () => {
     const found = relatives(analyseCurrent({ ...trace, amps: trace.amps.map((current, i) => (i < 700 || i > 4200 ? 0.5 : current)) }, 4, FOUR))
     expect(found.get(3)).toBeCloseTo(0.7, 1)
   })
+  it('a starter whose speed swings about is read where it turns steadily enough', () => {
+    const trace = make({ heights: [1, 0.5, 1, 1], seconds: 8 })
+    const warped = { ...trace, seconds: trace.seconds.map((t) => t + 0.5 * Math.sin((2 * Math.PI * t) / 8)) }
+    const found = analyseCurrent({ ...warped, cylinderOneAt: CYLINDER_ONE_AT + 0.5 * Math.sin((2 * Math.PI * CYLINDER_ONE_AT) / 8) }, 4, FOUR)
+    if (found.flaw !== null) throw new Error(found.flaw)
+    expect(Math.abs(Math.min(...found.humps.map(({ relative }) => relative)) - 0.5)).toBeLessThan(0.1)
+  })
+  it('a long wait after the key was let go is no part of the cranking', () => {
+    const trace = make({ heights: [1, 0.5, 1, 1], seconds: 6, inrush: true })
+    const found = relatives(analyseCurrent({ ...trace, amps: trace.amps.map((current, i) => (i > 2600 ? 0.2 * Math.sin(i) : current)) }, 4, FOUR))
+    expect(found.get(3)).toBeCloseTo(0.5, 1)
+  })
+  it("cylinder one's time names nobody where it lies far outside the trace", () => {
+    const found = analyseCurrent({ ...make({ heights: [1, 0.5, 1, 1] }), cylinderOneAt: 13 }, 4, FOUR)
+    expect(found.flaw === null && found.humps.map(({ cylinder }) => cylinder)).toEqual([null, null, null, null])
+  })
   it("without cylinder one's time the humps have no names", () => {
     const { seconds, amps } = make({ heights: [1, 0.7, 1, 1] })
     const found = analyseCurrent({ seconds, amps }, 4, FOUR)
@@ -182,6 +198,10 @@ describe('traces that cannot be used', () => {
     expect(flaw(make({ heights: [0, 0, 0, 0], noise: 15 }))).toBe('no-humps')
     const trace = make({ heights: [1, 1, 1, 1] })
     for (const amps of [trace.amps.map(() => 0), trace.amps.map((_, i) => i / 10)]) expect(flaw({ ...trace, amps })).not.toBeNull()
+  })
+  it('cut off at the top of the range', () => {
+    const trace = make({ heights: [1, 0.7, 1, 1] })
+    expect(flaw({ ...trace, amps: trace.amps.map((current) => Math.min(current, 140)) })).toBe('cut-off')
   })
   it('a twelve, whose humps lie over each other', () => expect(flaw(make({ heights: Array(12).fill(1) }), 12)).toBe('no-humps'))
   it('one cylinder', () => expect(flaw(make({ heights: [1] }), 1)).toBe('one-cylinder'))
