@@ -68,14 +68,16 @@ export function leakageOutcomes(inference: Inference, { slack = false, wet = fal
   }
 }
 
-/** Rise with oil in eight bands beyond what the room of the oil makes. */
+/** Rise with oil in eight bands beyond what the room of the oil makes. Where next to nothing is compressed a gauge shows no rise. */
 export function wetOutcomes(inference: Inference): Outcomes {
   const edges = [-0.04, 0.03, 0.08, 0.14, 0.22, 0.34, 0.5]
   const { states, knowledge } = inference.space
+  const mark = knowledge.noise.additivePa.value / 4, { spread } = knowledge.noise.belowFirstMark.value
   return {
     count: edges.length + 1,
     table: (s, worn, out) => {
-      const sd = Math.hypot(0.035, knowledge.oil.noise.value, states.sealedScatter[s]!)
+      const coarse = Math.min(spread, mark / Math.exp(inference.level - states.loss[s]!))
+      const sd = Math.hypot(0.035, Math.SQRT2 * coarse, knowledge.oil.noise.value, states.sealedScatter[s]!)
       bandsOf(edges, states.sealed[s]! + inference.healthy[worn]!.sealed - inference.healthy[0].sealed, sd, out)
     },
   }

@@ -13,6 +13,8 @@ const LEAST_WRONG = 0.25
 /** Where coolant leaks somewhere, cylinders in which it does with so much of the greatest chance are suspects together. */
 const AS_LIKELY = 0.5
 const MOST_OPTIONS = 8
+/** Below this chance that all cylinders have something in common nothing is repaired for it. */
+const LEAST_OF_ENGINE = 0.4
 
 /** Units with enough chance of being wrong to think of a repair; cylinders 1-based. */
 export function suspects(inference: Inference): Unit[] {
@@ -27,8 +29,10 @@ export function suspects(inference: Inference): Unit[] {
   inference.evidence.gaskets.forEach((list, g) => inference.bridges[g]!.forEach((p, j) => {
     if (p >= LEAST_WRONG) units.push({ cylinders: [list[j]! + 1, list[j + 1]! + 1], wrong: p, by: new Map([['gasket-between', p]]) })
   }))
-  const none = inference.causes[CAUSES.indexOf('none')]!
-  if (1 - none >= 0.4) units.push({ cylinders: [], wrong: 1 - none, by: new Map(CAUSES.flatMap((c, e): [string, number][] => (c === 'none' ? [] : [[c, inference.causes[e]!]]))) })
+  // a shut throttle and a wrong gauge are mistakes of the test: nothing of the engine is repaired for them
+  const ofEngine = CAUSES.flatMap((c, e): [string, number][] => (c === 'none' || c === 'throttle-closed' || c === 'gauge-error' ? [] : [[c, inference.causes[e]!]]))
+  const wrong = ofEngine.reduce((sum, [, p]) => sum + p, 0)
+  if (wrong >= LEAST_OF_ENGINE) units.push({ cylinders: [], wrong, by: new Map(ofEngine) })
   return units
 }
 
