@@ -28,6 +28,7 @@ export const past: Readonly<Record<string, Entry<PastFactors>>> = {
   direct: entry({ faults: { 'carbon-build-up': 1.5 }, causes: {} }, FROM_MEMORY, 'Petrol injected into the cylinder: nothing washes the intake valves.'),
   heldGauge: entry({ faults: {}, causes: { 'gauge-error': 1.5 } }, FROM_MEMORY, 'Gauge held by hand, not screwed in.'),
   diesel: entry({ faults: { 'fuel-wash': 0.5, 'clearance-tight': 0.7, 'carbon-build-up': 0.5 }, causes: { 'throttle-closed': 0.1 } }, FROM_MEMORY, 'Diesel engine.'),
+  sideValves: entry({ faults: {}, causes: {}, cures: { 'rocker-pushrod': { 'valve-not-opening': 0 } } }, COMMON_PRACTICE, 'Side valves stand on their tappets: there are no rockers and no pushrods.'),
 }
 
 /** Where the past begins to count. */

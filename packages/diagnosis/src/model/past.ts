@@ -39,7 +39,7 @@ export function causeFactors(engine: EngineDescription, { conditions, gauge }: P
   return factors
 }
 
-/** What operations cure more than usual: what has stood comes free, what is new beds in. */
+/** What operations cure otherwise than usual: what has stood comes free, what is new beds in, what is not there cannot be put right. */
 export function pastCures(engine: EngineDescription, conditions: Conditions, knowledge: Knowledge): Record<string, Operation['cures']> {
   return Object.assign({}, ...applying(engine, conditions, knowledge).map(({ cures }) => cures ?? {}))
 }
@@ -69,6 +69,7 @@ function applying(engine: EngineDescription, conditions: Conditions, knowledge: 
     conditions.throttle === 'closed' && 'throttleNoted',
     engine.camshaft === 'other' && 'otherCam',
     engine.fuel === 'diesel' && 'diesel',
+    engine.valveGear === 'side' && 'sideValves',
     engine.fuel === 'petrol' && engine.injection === 'none' && 'carburettor',
     engine.fuel === 'petrol' && (engine.injection === 'port' || engine.injection === 'direct') && 'injected',
     engine.fuel === 'petrol' && engine.injection === 'direct' && 'direct',

@@ -71,7 +71,8 @@ function singlesOf(given: Case, inference: Inference, done: ReadonlyMap<string, 
     else {
       const neighbour = side ? null : throughValve(inference, i, done)
       if (neighbour !== null) add({ test: 'leakage', rockersSlack: [neighbour + 1] }, i, neighbourSlack, minutes.slackRocker.value, backOn(n))
-      if (!done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, backOn(n))
+      // side valves have no rockers to slacken
+      if (!side && !done.has(`slack ${n}`)) add({ test: 'leakage', rockersSlack: [n] }, i, slack, minutes.slackRocker.value, backOn(n))
       if (wetLeakage !== null && !done.has(`wet leakage ${n}`)) add({ test: 'leakage', wet: true }, i, wetLeakage, minutes.wetLeakage.value, backOn(n))
       if (!done.has(`retest ${n}`)) add({ test: 'leakage', repeat: true, first: 'run-engine' }, i, run, { once: 0, each: leakageMinutes }, minutes.runAndRetest.value.once)
       if (!done.has(`bubbles-at-plug-thread ${n}`)) add({ test: 'observation', code: 'bubbles-at-plug-thread' }, i, thread, minutes.soap.value, backOn(n))

@@ -14,6 +14,14 @@ const dry = (...values: number[]): Case['readings'] => values.map((value, i) => 
 const leak = (cylinder: number, percent: number, heard = {}): Case['readings'][number] => ({ test: 'leakage', cylinder, percent, heard })
 const asked = (readings: Case['readings'], more: Partial<Case> = {}): SuggestedTest[] => evaluate({ ...four, ...more, readings }).next.flatMap(({ tests }) => tests)
 
+describe('readings with the throttle shut', () => {
+  it('are owed again, all of them, and nothing is enough until then', () => {
+    const { next, enough } = evaluate({ ...four, conditions: { ...four.conditions, throttle: 'closed' }, readings: dry(105, 104, 106, 105) })
+    expect(enough).toBeNull()
+    expect(next.find(({ tests: [test] }) => test!.repeat && test!.cylinders?.length === 4)?.says).toContain('throttle was closed')
+  })
+})
+
 describe('repeats that are owed', () => {
   it('an undecided verdict asks for the lowest and the highest again, and is not enough', () => {
     const e = evaluate({ ...four, readings: dry(150, 148, 135, 149) })

@@ -18,7 +18,7 @@ const CONTRADICTED: ReadonlySet<Objection['code']> = new Set(['piston-off-top', 
 
 /**
  * Repeats that are owed whether they pay or not: of the two cylinders that an undecided verdict hangs on (JCGM 106:2012: undecided is
- * an answer, and more readings are what settles it), and of readings that another one contradicts.
+ * an answer, and more readings are what settles it), of readings that another one contradicts, and of all that were taken with the throttle shut.
  */
 export function owed(given: Case, inference: Inference, questions: readonly Question[], done: ReadonlyMap<string, number>, { consistency, objections }: Report): Candidate[] {
   const { minutes } = inference.space.knowledge
@@ -30,6 +30,14 @@ export function owed(given: Case, inference: Inference, questions: readonly Ques
   if (verdict === 'undecided' && probabilityInside !== null && lowest !== null && highest !== null) {
     const cylinders = [lowest.cylinder, highest.cylinder].sort((a, b) => a - b)
     if (cylinders.every((n) => dryAgain(n, 1))) list.push({ tests: [{ test: 'compression', repeat: true, cylinders }], bits: bitsOfVerdict(probabilityInside), saved: 0, settles: 0, minutes: 2 * minutes.dry.value.each, owed: sayVerdict(probabilityInside) })
+  }
+  const shut = new Set(objections.flatMap(({ code, readings }) => (code === 'throttle-shut' ? readings : [])).flatMap((reading) => {
+    const r = given.readings[reading]!
+    return r.test === 'compression' && (r.session === undefined ? given : given.sessions?.[r.session])?.conditions?.throttle === 'closed' ? [r.cylinder] : []
+  }))
+  const readShut = [...shut].filter((n) => dryAgain(n, 1)).sort((a, b) => a - b)
+  if (readShut.length > 0) {
+    list.push({ tests: [{ test: 'compression', repeat: true, cylinders: readShut }], bits: 0, saved: 0, settles: 0, minutes: readShut.length * minutes.dry.value.each, owed: 'The throttle was closed: with it open the pressures show what this engine has.' })
   }
   const contradicted = objections.flatMap(({ code, readings }) => (CONTRADICTED.has(code) ? readings : []))
   for (const reading of new Set(contradicted)) {

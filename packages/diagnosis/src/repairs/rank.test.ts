@@ -45,6 +45,28 @@ describe('what to repair', () => {
     expect(soak({ monthsStored: 12 })).toBeGreaterThan(1.5 * soak())
   })
 
+  it('a shut throttle is no repair, however low all cylinders read', () => {
+    const low: Case['readings'] = [104, 105, 104, 103].flatMap((value, i) => [
+      { test: 'compression' as const, cylinder: i + 1, pressure: psi(value) }, { test: 'leakage' as const, cylinder: i + 1, percent: 7, heard: { crankcase: 1 as const, exhaust: 0 as const, intake: 0 as const } },
+    ])
+    const { engine, repairs } = evaluate({ ...four, readings: [...low, { test: 'vacuum', pattern: 'steady', reading: { value: 19, unit: 'inHg' } }] }, undefined, { ranking: false })
+    expect(engine.find(({ cause }) => cause === 'none')!.probability).toBeLessThan(0.4)
+    expect(repairs).toEqual([])
+  })
+
+  it('side valves have no rockers to mend', () => {
+    const dead: Case['readings'] = [92, 91, 4, 93].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) }))
+    const found = (valveGear: 'side' | 'overhead') => evaluate({ ...four, engine: { ...four.engine, valveGear, compressionRatio: 6.2 }, readings: [...dead, { test: 'valve-lift', cylinder: 3, valve: 'intake', mm: 0.4 }, { test: 'valve-lift', cylinder: 2, valve: 'intake', mm: 7.5 }] }, undefined, { ranking: false }).repairs.map(({ operation }) => operation)
+    expect(found('overhead')).toContain('rocker-pushrod')
+    expect(found('side')).not.toContain('rocker-pushrod')
+    expect(found('side')).toContain('cam-tappets')
+  })
+
+  it('a burnt valve that was seen is work on the head: what adds next to nothing to it is no second choice', () => {
+    const burnt: Case['readings'] = [...four.readings, { test: 'leakage', cylinder: 3, percent: 68, heard: { exhaust: 3, intake: 0, crankcase: 1 } }, { test: 'borescope', cylinder: 3, seen: ['burnt-exhaust-valve'] }]
+    expect(evaluate({ ...four, readings: burnt }, undefined, { ranking: false }).repairs.map(({ operation }) => operation)).toEqual(['head-valves'])
+  })
+
   it('an even engine needs neither look nor repair', () => {
     const even: Case = { ...four, readings: [150, 148, 151, 152].map((value, i) => ({ test: 'compression' as const, cylinder: i + 1, pressure: psi(value) })) }
     expect(evaluate(even, undefined, { ranking: false }).repairs).toEqual([])

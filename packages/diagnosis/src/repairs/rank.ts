@@ -1,6 +1,7 @@
 import type { Operation as OperationName, RepairOption } from '@evenbore/contract'
 import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Operation } from '../knowledge/operations.ts'
 import type { Inference } from '../model/posterior.ts'
 import { somewhere } from '../model/somewhere.ts'
@@ -13,6 +14,8 @@ const LEAST_WRONG = 0.25
 /** Where coolant leaks somewhere, cylinders in which it does with so much of the greatest chance are suspects together. */
 const AS_LIKELY = 0.5
 const MOST_OPTIONS = 8
+/** Chance of a cure that an operation must add to those that come before it. */
+const LEAST_ADDED = 0.05
 /** Below this chance that all cylinders have something in common nothing is repaired for it. */
 const LEAST_OF_ENGINE = 0.4
 
@@ -40,7 +43,9 @@ export function suspects(inference: Inference): Unit[] {
  * Operations in the order of probability of cure over cost (decision-theoretic troubleshooting: Heckerman, Breese and Rommelse 1995).
  * `cures`: probability that all suspects are well afterwards, given that one of them is wrong. A look that costs less than it saves comes first.
  *
- * @param pastCures what operations cure more than usual, because of the engine's past
+ * What adds next to nothing to those before it is left out: a dearer way to the same is no second choice.
+ *
+ * @param pastCures what operations cure otherwise than usual, because of the engine's kind and past
  */
 export function repairs(inference: Inference, size: EngineSize, pastCures: Readonly<Record<string, Operation['cures']>>): RepairOption[] {
   const units = suspects(inference)
@@ -58,7 +63,24 @@ export function repairs(inference: Inference, size: EngineSize, pastCures: Reado
     options.push({ operation: name as OperationName, ...(cylinders.length > 0 ? { cylinders } : {}), cures, expectedMinutes, ratio: cures / expectedMinutes })
   }
   const ordered = options.sort((a, b) => b.ratio - a.ratio || a.operation.localeCompare(b.operation)).map(({ ratio: _, ...option }) => option)
-  return [...looksThatPay(inference, units, size), ...ordered].slice(0, MOST_OPTIONS)
+  return [...looksThatPay(inference, units, size), ...withoutIdle(ordered, inference.space.knowledge, pastCures, units)].slice(0, MOST_OPTIONS)
+}
+
+/** Operations that add something to those before them, each taken to fail by itself. */
+function withoutIdle<T extends Pick<RepairOption, 'operation' | 'cylinders'>>(ordered: readonly T[], { operations }: Knowledge, pastCures: Readonly<Record<string, Operation['cures']>>, units: readonly Unit[]): T[] {
+  const failed = new Map<string, number>()
+  let before = 0
+  return ordered.filter(({ operation, cylinders }) => {
+    const { value } = operations[operation]!, cures = { ...value.cures, ...pastCures[operation] }
+    const then = new Map(failed)
+    for (const [what, cure] of Object.entries(cures)) then.set(what, (then.get(what) ?? 1) * (1 - cure))
+    const after = cureChance({ ...value, cures: Object.fromEntries([...then].map(([what, left]) => [what, 1 - left])) }, units)
+    // of a worn engine rings, rebore and overhaul are choices, not one after the other
+    if (before > 0 && cylinders !== undefined && after - before < LEAST_ADDED) return false
+    for (const [what, left] of then) failed.set(what, left)
+    before = after
+    return true
+  })
 }
 
 function cureOf(operation: Operation, unit: Unit): number {

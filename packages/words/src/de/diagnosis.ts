@@ -78,6 +78,7 @@ export const diagnosis: Words['diagnosis'] = {
   betweenTwo: (a, b) => `Dichtung zwischen ${a} und ${b}`,
   nextWorth: 'Als Nächstes, der Mühe wert',
   openCoolant: (share) => `Offen für den ganzen Motor: ein Leck zum Kühlwasser an einem der Zylinder (${share} von 100).`,
+  throttleWasShut: 'Die Drosselklappe war zu: mit offener zeigen die Drücke, was dieser Motor hat.',
   contradicted: (cylinder) => `Zwei Messungen an Zylinder ${cylinder} widersprechen sich.`,
   open: (cylinder, one, share, other, otherShare) => `Offen ${cylinder === undefined ? 'für den ganzen Motor' : `bei Zylinder ${cylinder}`}: ${one} (${share} von 100) oder ${other} (${otherShare}).`,
   doThis: 'Das machen',

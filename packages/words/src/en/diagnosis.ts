@@ -84,6 +84,7 @@ export const diagnosis = {
   betweenTwo: (a: number, b: number) => `Gasket between ${a} and ${b}`,
   nextWorth: 'Next, worth its time',
   openCoolant: (share: string) => `Open for the whole engine: a leak into the coolant at one of the cylinders (${share} in 100).`,
+  throttleWasShut: 'The throttle was shut: with it open the pressures show what this engine has.',
   contradicted: (cylinder: number) => `Two readings of cylinder ${cylinder} contradict each other.`,
   open: (cylinder: number | undefined, one: string, share: string, other: string, otherShare: string) => `Open ${cylinder === undefined ? 'for the whole engine' : `at cylinder ${cylinder}`}: ${one} (${share} in 100) or ${other} (${otherShare}).`,
   doThis: 'Do this',

@@ -78,6 +78,7 @@ export const diagnosis: Words['diagnosis'] = {
   betweenTwo: (a, b) => `Junta entre ${a} y ${b}`,
   nextWorth: 'Lo siguiente que vale la pena',
   openCoolant: (share) => `Por saber de todo el motor: una fuga al refrigerante en alguno de los cilindros (${share} de 100).`,
+  throttleWasShut: 'La mariposa estaba cerrada: con ella abierta las presiones muestran lo que tiene este motor.',
   contradicted: (cylinder) => `Dos lecturas del cilindro ${cylinder} se contradicen.`,
   open: (cylinder, one, share, other, otherShare) => `Por saber ${cylinder === undefined ? 'de todo el motor' : `del cilindro ${cylinder}`}: ${one} (${share} de 100) o ${other} (${otherShare}).`,
   doThis: 'Hacer esto',

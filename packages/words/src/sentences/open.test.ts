@@ -29,6 +29,8 @@ test('a repeat that an undecided verdict or a contradiction calls for says so', 
   const against = { ...evaluation, leakage: [{ reading: 4, cylinder: 3 }], objections: [{ code: 'leakage-against-compression', readings: [4] }] } as unknown as Evaluation
   expect(openWords(repeat('leakage', 3), against, { ...reader, words: de })).toBe('Zwei Messungen an Zylinder 3 widersprechen sich.')
   expect(openWords(suggestion(3), against, reader)).toMatch(/^Open at cylinder 3/)
+  const shut = { ...evaluation, objections: [{ code: 'throttle-shut', readings: [0] }] } as unknown as Evaluation
+  expect(openWords(repeat('compression', 3), shut, { ...reader, words: de })).toBe('Die Drosselklappe war zu: mit offener zeigen die Drücke, was dieser Motor hat.')
 })
 
 test('the reason for a test is what stands open where it is made', () => {

@@ -17,12 +17,13 @@ type Believed = Pick<Evaluation, 'cylinders' | 'engine'> & Partial<Pick<Evaluati
 /** Objections to a leakage reading that another reading contradicts. */
 const CONTRADICTED: ReadonlySet<string> = new Set(['piston-off-top', 'leakage-against-compression', 'repeat-disagrees'])
 
-/** Why a repeat is owed, whether it pays or not: the verdict hangs on it, or a leakage reading is contradicted. */
-function owedWords({ tests: [test] }: Suggestion, { consistency, leakage, objections }: Believed, { words, locale }: Reader): string | undefined {
+/** Why a repeat is owed, whether it pays or not: the verdict hangs on it, the throttle was shut, or a leakage reading is contradicted. */
+function owedWords({ tests: [test] }: Suggestion, { consistency, leakage, objections, cylinders }: Believed, { words, locale }: Reader): string | undefined {
   if (test?.repeat !== true || test.first !== undefined || test.wet === true) return undefined
   const [cylinder, other] = test.cylinders ?? []
   const inside = consistency?.probabilityInside ?? null
   if (test.test === 'compression' && other !== undefined && consistency?.verdict === 'undecided' && inside !== null) return words.diagnosis.doubt(inHundred(inside, locale))
+  if (test.test === 'compression' && test.cylinders?.length === cylinders.length && objections?.some(({ code }) => code === 'throttle-shut')) return words.diagnosis.throttleWasShut
   const doubted = new Set(objections?.flatMap(({ code, readings }) => (CONTRADICTED.has(code) ? readings : [])))
   const contradicted = test.test === 'leakage' && leakage?.some((each) => each.cylinder === cylinder && doubted.has(each.reading))
   return contradicted && cylinder !== undefined ? words.diagnosis.contradicted(cylinder) : undefined
