@@ -140,6 +140,15 @@ describe('readings that mislead', () => {
     expect(bridge(hiss(2), hiss(0, { rockersSlack: [2] }))).toBeLessThan(0.5 * bridge(hiss(2)))
   })
 
+  it('air that crosses the gasket goes on through an open valve of the neighbour, also where no firing order says which', () => {
+    const { firingOrder: _, ...engine } = four([]).engine
+    const leaks = [leak(2, 62, { intake: 2, exhaust: 0, crankcase: 0, coolant: 0, outside: 0 }), leak(3, 60, { intake: 0, exhaust: 2, crankcase: 0, coolant: 0, outside: 0 })]
+    const bridged = (readings: Case): number => judge({ ...readings, engine }).neighbours.find(({ cylinders }) => cylinders.join() === '2,3')!.probability
+    expect(bridged(four([150, 96, 97, 151], leaks))).toBeGreaterThan(0.75)
+    // as little as two valves that leak alike, where the pressures are apart
+    expect(bridged(four([150, 120, 60, 151], [leak(2, 35, { intake: 2, exhaust: 0 }), leak(3, 85, { intake: 0, exhaust: 3 })]))).toBeLessThan(0.3)
+  })
+
   it('where nothing compresses at all the gauge, the unit or the camshaft drive is to blame, not two gaskets', () => {
     for (const dry of [[0, 0, 0, 0], [10.3, 10.4, 10.2, 10.4], [25, 26, 24, 25]]) {
       const e = evaluate(four(dry))

@@ -13,5 +13,6 @@ export const listening = {
   sameAgain: entry(0.3, FROM_MEMORY, 'With rockers slack or oil in, the same ears note at a place whose leak has not changed just what they noted before, in this part of the tests; else they listen anew.'),
   throughOpenValve: entry(0.3, 'valve positions computed from the firing order; part from memory', 'Part of a valve leak that is heard at a neighbour whose own valve to the same manifold is open.'),
   throughBridge: entry(0.2, 'valve positions computed from the firing order; part from memory', 'Part of what crosses the gasket that goes on through an open valve of the neighbour, and is heard at the air cleaner or the exhaust.'),
+  openUnknown: entry({ intake: 0.45, exhaust: 0.45 }, 'usual firing orders, from memory: next to a cylinder at firing top nearly always one of the two is open', 'Where no firing order is known, which valve of a neighbour stands open.'),
   neighbourSlack: entry({ bridged: 0.85, other: 0.12 }, 'common practice, no source: slack rockers shut its valves; chances from memory', 'With the rockers of that neighbour slack the hiss is still heard there: chance where the gasket leaks, and otherwise.'),
 } as const

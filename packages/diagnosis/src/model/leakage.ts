@@ -193,22 +193,32 @@ export function heardElsewhere(areaMm2: number, { listening }: Knowledge): numbe
   return Math.max(0, Math.min(most, part * areaMm2))
 }
 
+/** Part of what crosses the gasket that is heard at each place through open valves of the cylinder behind it, and how likely those are the open ones. */
+interface PastNeighbours { readonly chance: number; readonly parts: Float64Array }
+
 /**
- * Part of what crosses the gasket that is heard at each place through open valves of the cylinder behind it: of the neighbour that was listened
- * at, else of either; slack rockers shut them.
+ * What may be heard past the gasket: valves of the neighbour that was listened at, else of either; slack rockers shut them. Without a firing order
+ * it is one valve or the other, hardly ever none.
  */
-function pastNeighbours(index: number, reading: LeakageEvidence, { gaskets, openValves }: Evidence, { listening }: Knowledge): Float64Array {
+function pastNeighbours(index: number, reading: LeakageEvidence, { gaskets, openValves }: Evidence, { listening }: Knowledge): PastNeighbours[] {
   const parts = new Float64Array(PLACES.length)
   const gasket = gaskets.find((list) => list.includes(index)) ?? [], at = gasket.indexOf(index)
   const besides = [gasket[at - 1], gasket[at + 1]].filter((j) => j !== undefined)
   const behind = besides.filter((j) => j === reading.neighbour)
   for (const j of behind.length > 0 ? behind : besides) {
-    if (openValves === null || (j === reading.neighbour && reading.neighbourSlack)) continue
+    if (j === reading.neighbour && reading.neighbourSlack) continue
+    if (openValves === null) return orderUnknown(listening)
     const part = listening.throughBridge.value / (behind.length > 0 ? 1 : besides.length)
     if (openValves.intake[index]![j] === true) parts[PLACE_INDEX.intake]! += part
     if (openValves.exhaust[index]![j] === true) parts[PLACE_INDEX.exhaust]! += part
   }
-  return parts
+  return [{ chance: 1, parts }]
+}
+
+function orderUnknown({ throughBridge, openUnknown }: Knowledge['listening']): PastNeighbours[] {
+  const through = (place: Place | null): Float64Array => Float64Array.from(PLACES, (each) => (each === place ? throughBridge.value : 0))
+  const { intake, exhaust } = openUnknown.value
+  return [{ chance: intake, parts: through('intake') }, { chance: exhaust, parts: through('exhaust') }, { chance: 1 - intake - exhaust, parts: through(null) }]
 }
 
 function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
@@ -224,7 +234,8 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
   const same = PLACES.map((_, p) => (group.plain === null || group.plain[p]! < 0 ? null : group.plain[p] === levels[p]))
   const heardAgain = (p: number, unchanged: boolean, chance: number): number =>
     !unchanged || same[p] === null ? chance : (same[p] === true ? sameAgain.value : 0) + (1 - sameAgain.value) * chance
-  const overBridge = pastNeighbours(index, reading, evidence, knowledge)
+  const pastBridge = pastNeighbours(index, reading, evidence, knowledge)
+  const tight: PastNeighbours[] = [{ chance: 1, parts: new Float64Array(PLACES.length) }]
   const shown = group.percent === null ? null : heardPart(group.percent)
   const usual = knowledge.leakageTest.healthyLeak.value.median
   return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {
@@ -232,14 +243,18 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
     const seal = group.wet ? row.sealedByOil : 0
     const total = Math.max(0, row.total - stopped - seal)
     const flows = shown ?? heardPart(percentOf(curve, total + usual))
-    let product = 1
-    for (let p = 0; p < levels.length; p++) {
-      if (levels[p]! < 0 || p === crankcase) continue
-      let area = row.at[p]!
-      if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
-      area += overBridge[p]! * row.at[neighbour]!
-      if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
-      product *= heardAgain(p, stopped === 0, ears.chance(p, levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!))))
+    let product = 0
+    for (const { chance, parts } of row.at[neighbour]! > 0 ? pastBridge : tight) {
+      let here = chance
+      for (let p = 0; p < levels.length; p++) {
+        if (levels[p]! < 0 || p === crankcase) continue
+        let area = row.at[p]!
+        if (stopped > 0 && p !== neighbour) area = Math.max(0, area - stopped)
+        area += parts[p]! * row.at[neighbour]!
+        if (p === neighbour) area += openIntake * row.at[PLACE_INDEX.intake]! + openExhaust * row.at[PLACE_INDEX.exhaust]!
+        here *= heardAgain(p, stopped === 0, ears.chance(p, levels[p]!, flows * keen[p]! * area + seepage.value + noiseFrom(flows * (total - row.at[p]!))))
+      }
+      product += here
     }
     if (group.tempering !== 1) product **= group.tempering
     const heard = levels[crankcase]!
