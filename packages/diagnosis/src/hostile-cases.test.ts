@@ -81,9 +81,11 @@ describe('absurd cases that pass the contract', () => {
 })
 
 describe('hundreds of readings that contradict each other', () => {
+  const flat = { seconds: Array.from({ length: 400 }, (_, i) => i / 80), amps: Array.from({ length: 400 }, (_, i) => 100 + Math.sin(i / 3)) }
   const heard = { intake: 3, exhaust: 3, crankcase: 0, coolant: 3, outside: 3 } as const
   const kinds: readonly (readonly [string, (i: number) => Case['readings'][number]])[] = [
     ['leakage', (i) => ({ test: 'leakage', cylinder: 3, wet: i % 3 === 0, percent: i % 2 === 0 ? 5 : 95, heard })],
+    ['traces', () => ({ test: 'cranking-current', samples: { seconds: [...flat.seconds], amps: [...flat.amps] } })],
     ['looks', () => ({ test: 'borescope', cylinder: 3, seen: ['burnt-exhaust-valve', 'scored-bore', 'cracked-piston', 'carbon', 'coolant'] })],
     ['vacuum', (i) => ({ test: 'vacuum', pattern: (['steady', 'low-steady', 'regular-drop', 'irregular-drop', 'slow-fall'] as const)[i % 5]!, reading: { value: 1, unit: 'inHg' } })],
     ['signs', (i) => ({ test: 'observation', code: (['water-in-oil', 'oil-in-water', 'smoke-white', 'oil-use-high'] as const)[i % 4]!, present: i % 8 < 4 })],

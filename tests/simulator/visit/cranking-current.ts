@@ -12,6 +12,8 @@ const SECONDS = 5
 const PLUGS_IN = 0.85
 const RATE_HZ = 400
 const BATTERY_VOLTS = 11.5
+/** A diesel has so much stronger a starter (from memory). */
+const DIESEL_STARTER = 2.2
 /** Inertia of engine, flywheel and geared armature: so much, and so much for each litre (from memory). */
 const INERTIA_KG_M2 = { any: 0.1, perLitre: 0.1 } as const
 
@@ -26,7 +28,7 @@ export function recordCrankingCurrent(visit: Visit): CrankingCurrent {
     torqueOf(visit, number).forEach((torque, deg) => { airTorqueNm[Math.floor(deg + place * spacing) % 720]! += torque })
   })
   const litres = (Math.PI / 4) * design.boreM ** 2 * design.strokeM * order.length * 1e3
-  const meanAmps = random.between(90, 130) * (0.6 + 0.4 * litres) * (session.temperature === 'cold' ? 1.4 : 1)
+  const meanAmps = random.between(90, 130) * (0.6 + 0.4 * litres) * (session.temperature === 'cold' ? 1.4 : 1) * (design.fuel === 'diesel' ? DIESEL_STARTER : 1)
   const startDeg = random.between(0, 720)
   const { amps, degrees } = crankingAmps(
     { airTorqueNm, speedRadS: (PLUGS_IN * session.speedRpm * Math.PI) / 30, meanAmps, batteryVolts: BATTERY_VOLTS, resistanceOhm: (0.25 * BATTERY_VOLTS) / meanAmps, inertiaKgM2: INERTIA_KG_M2.any + INERTIA_KG_M2.perLitre * litres },

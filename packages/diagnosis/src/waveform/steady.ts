@@ -22,6 +22,8 @@ const DEAD_S = 1
 /** The beat quickens by this factor when the engine fires, and the swing that is left when it runs away from the starter. */
 const QUICKENS = 1.4
 const STILL_SWINGS = 0.08
+/** The level falls by so many swings at least. */
+const RELIEVED_SWINGS = 0.4
 
 /** The stretch of steady cranking, or what is wrong with the trace. */
 export type Steady = { readonly trace: EvenTrace; readonly flaw: null } | { readonly flaw: 'too-short' | 'engine-firing' }
@@ -121,10 +123,13 @@ function withoutSurge(trace: EvenTrace): EvenTrace {
   return cut === 0 ? trace : part(trace, cut + Math.round(SURGE_TAIL_S / trace.step), count)
 }
 
-/** Whether the beat of the last third is much quicker than that of the first. */
+/** Whether the beat of the last third is much quicker than that of the first, and the starter has less to do there. */
 function quickens(stretch: EvenTrace, cylinders: number, knownRpm: number | undefined): boolean {
   const third = Math.floor(stretch.values.length / 3)
-  const [before, after] = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)].map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 1))
+  const pieces = [part(stretch, 0, third), part(stretch, 2 * third, stretch.values.length)]
+  const [level, levelAfter] = pieces.map(({ values }) => medianOf(values))
+  if (level! - levelAfter! < RELIEVED_SWINGS * swing(withoutTrend(stretch.values))) return false
+  const [before, after] = pieces.map((piece) => findRhythm(thin(piece, 512), cylinders, undefined, 1))
   if (!before || !after || before.explained < 0.35 || after.explained < 0.35 || knownRpm !== undefined) return false
   // the beat in the middle of each third; a third that does not hold two engine cycles has no beat to speak of
   const seconds = third * stretch.step
