@@ -73,7 +73,7 @@ function fitTorque({ sums, counts, noise }: Folded, cylinders: number, { curves,
   const power = bins.reduce((sum, bin) => sum + counts[bin]!, 0) * meanSquare(curves[soundOf(curves)]!)
   const SCALE = cylinders, OFFSET = cylinders + 1, SHIFT = cylinders + 2, size = cylinders + 3
   const heights = new Float64Array(cylinders).fill(1), row = new Float64Array(size)
-  let scale = 0, offset = 0, shift = 0, solved: ReturnType<typeof solve> = null
+  let scale = 1, offset = 0, shift = 0, solved: ReturnType<typeof solve> = null
   /** Writes what each unknown changes at a bin, and gives the current there less the offset. */
   const currentAt = (bin: number): number => {
     let shape = 0, turn = 0
@@ -93,7 +93,8 @@ function fitTorque({ sums, counts, noise }: Folded, cylinders: number, { curves,
     row[SHIFT] = -scale * turn * spacing
     return scale * shape
   }
-  for (let round = 0; round < ROUNDS; round++) {
+  ;[scale, offset] = straightLine(bins.map((bin) => [currentAt(bin), sums[bin]! / counts[bin]!, counts[bin]!]))
+  for (let round = 0; round < ROUNDS && scale > 0; round++) {
     const normal = Array.from({ length: size }, () => new Float64Array(size)), right = new Float64Array(size)
     for (const bin of bins) {
       const left = sums[bin]! / counts[bin]! - currentAt(bin) - offset
@@ -102,31 +103,42 @@ function fitTorque({ sums, counts, noise }: Folded, cylinders: number, { curves,
         right[i]! += counts[bin]! * row[i]! * left
       }
     }
-    const best = [...heights.keys()].sort((a, b) => heights[b]! - heights[a]!).slice(0, Math.ceil(cylinders / 4))
-    const held = HELD * power * Math.max(scale, Number.MIN_VALUE) ** 2, missing = best.length - best.reduce((sum, place) => sum + heights[place]!, 0)
-    for (const i of best) {
-      for (const j of best) if (j <= i) normal[i]![j]! += held
-      right[i]! += held * missing
-    }
+    holdBest(heights, HELD * power * scale ** 2, normal, right)
     for (let i = 0; i < size; i++) {
       normal[i]![i]! *= 1 + DAMPING
       for (let j = 0; j < i; j++) normal[j]![i] = normal[i]![j]!
     }
-    // scale and offset first: nothing else changes anything before there is a scale
-    const first = round === 0
-    solved = solve(first ? [SCALE, OFFSET].map((i) => normal[i]!.slice(SCALE, SHIFT)) : normal, first ? right.slice(SCALE, SHIFT) : right)
+    solved = solve(normal, right)
     if (solved === null) return null
-    if (!first) {
-      for (let place = 0; place < cylinders; place++) heights[place] = Math.min(MOST_RELATIVE, Math.max(0, heights[place]! + solved.x[place]!))
-      shift = Math.min(MOST_SHIFT, Math.max(-MOST_SHIFT, shift + solved.x[SHIFT]!))
-    }
-    scale += solved.x[first ? 0 : SCALE]!
-    offset += solved.x[first ? 1 : OFFSET]!
-    if (!(scale > 0)) return null
-    if (!first && solved.x.subarray(0, cylinders).every((change) => Math.abs(change) < SETTLED)) break
+    const { x } = solved
+    for (let place = 0; place < cylinders; place++) heights[place] = Math.min(MOST_RELATIVE, Math.max(0, heights[place]! + x[place]!))
+    scale += x[SCALE]!
+    offset += x[OFFSET]!
+    shift = Math.min(MOST_SHIFT, Math.max(-MOST_SHIFT, shift + x[SHIFT]!))
+    if (x.subarray(0, cylinders).every((change) => Math.abs(change) < SETTLED)) break
   }
+  if (!(scale > 0) || solved === null) return null
+  const { inverseDiagonal } = solved
   const residual = bins.reduce((sum, bin) => sum + counts[bin]! * (sums[bin]! / counts[bin]! - currentAt(bin) - offset) ** 2, 0)
-  return { residual, heights: [...heights], scatters: Array.from(heights, (_, place) => noise * Math.sqrt(Math.max(0, solved!.inverseDiagonal[place]!))) }
+  return { residual, heights: [...heights], scatters: Array.from(heights, (_, place) => noise * Math.sqrt(Math.max(0, inverseDiagonal[place]!))) }
+}
+
+/** Adds to the lower half of the normal equations that the best quarter is one on the mean: else a greater scale would do for lower heights. */
+function holdBest(heights: Float64Array, weight: number, normal: readonly Float64Array[], right: Float64Array): void {
+  const best = [...heights.keys()].sort((a, b) => heights[b]! - heights[a]!).slice(0, Math.ceil(heights.length / 4))
+  const missing = best.length - best.reduce((sum, place) => sum + heights[place]!, 0)
+  for (const i of best) {
+    for (const j of best) if (j <= i) normal[i]![j]! += weight
+    right[i]! += weight * missing
+  }
+}
+
+/** Slope and height at zero of the straight line through points [x, y, weight]. */
+function straightLine(points: readonly (readonly [x: number, y: number, weight: number])[]): [slope: number, offset: number] {
+  const mean = (of: (x: number, y: number) => number): number => points.reduce((sum, [x, y, weight]) => sum + weight * of(x, y), 0) / points.reduce((sum, [, , weight]) => sum + weight, 0)
+  const x = mean((at) => at), y = mean((_, value) => value)
+  const slope = mean((at, value) => (at - x) * (value - y)) / mean((at) => (at - x) ** 2)
+  return [slope, y - slope * x]
 }
 
 function meanSquare(values: Float64Array): number {
