@@ -83,7 +83,7 @@ export function leakSums(
         weigh(group, g, row, there.fill(1), 0)
         // what comes and goes was there at this reading, or was not
         if (row.shows < 1) weigh(group, g, NO_LEAK, gone.fill(1), 0)
-        const power = Math.min(1, MOST_APART / group.apart)
+        const power = group.readings[0]!.times * Math.min(1, MOST_APART / group.apart)
         for (let l = 0; l < grid.leakCount; l++) out[at + l]! *= (row.shows < 1 ? row.shows * there[l]! + (1 - row.shows) * gone[l]! : there[l]!) ** power
       })
     },
@@ -94,10 +94,13 @@ export function leakSums(
 const MOST_APART = 8
 const NO_LEAK: LeakRow = { total: 0, at: new Float64Array(PLACES.length), stopsWithSlackRockers: 0, sealedByOil: 0, shows: 1 }
 
+/** A reading, and how often the same was noted. */
+type Noted = LeakageEvidence & { readonly times: number }
+
 interface RepeatGroup {
   /** One of so many that cannot be the same leak; 0 where they can. */
   readonly apart: number
-  readonly readings: readonly LeakageEvidence[]
+  readonly readings: readonly Noted[]
   readonly percent: number | null
   /** Variance of the mean percentage by the gauges. */
   readonly noise: number
@@ -123,8 +126,9 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
     const heard = list.filter((r) => Object.keys(r.heard).length > 0).length
     const tempering = heard <= 1 ? 1 : Math.min(MOST_HEARINGS, 1 + 0.3 * (heard - 1)) / heard
     const apart = repeatsApart(list, knowledge)
-    return (apart ? list.map((reading) => [reading]) : [list]).map((readings): RepeatGroup => {
-      const percents = percentsOf(readings)
+    const noted = countSame(list)
+    return (apart ? noted.map((reading) => [reading]) : [noted]).map((readings): RepeatGroup => {
+      const percents = percentsOf(apart ? readings : list)
       return {
         apart: apart ? list.length : 0, readings, tempering, wet: list[0]!.wet, slack: list[0]!.rockersSlack,
         plain: (list[0]!.wet || list[0]!.rockersSlack) && plain.length > 0 ? levelsOf(plain[0]!) : null,
@@ -133,6 +137,12 @@ function groupRepeats(readings: readonly LeakageEvidence[], knowledge: Knowledge
       }
     })
   })
+}
+
+/** Readings that say the same, once: hundreds of them are no more work than one. */
+function countSame(readings: readonly LeakageEvidence[]): Noted[] {
+  const same = Map.groupBy(readings, ({ reading: _, ...said }) => JSON.stringify(said))
+  return [...same.values()].map((list) => ({ ...list[0]!, times: list.length }))
 }
 
 /** What was noted at each place, -1 where nobody listened. */
@@ -158,7 +168,7 @@ export function comesAndGoes({ leakage }: Pick<CylinderEvidence, 'leakage'>, kno
 /** Likelihood of a group of readings with the piston off the top, times the chance of that: the same for every state. */
 function offTopChance(group: RepeatGroup, knowledge: Knowledge, ears: Ears): number {
   const { chance, from, loudMm2 } = knowledge.leakageTest.offTop.value
-  if (group.percent === null || group.percent < from || group.readings.length > 1) return 0
+  if (group.percent === null || group.percent < from || (group.apart === 0 && (group.readings.length > 1 || group.readings[0]!.times > 1))) return 0
   const heard = group.readings[0]!.heard
   const loud = loudMm2 * heardPart(group.percent)
   const elsewhere = knowledge.listening.seepage.value + heardElsewhere(loud, knowledge)
@@ -221,7 +231,7 @@ function orderUnknown({ throughBridge, openUnknown }: Knowledge['listening']): P
   return [{ chance: intake, parts: through('intake') }, { chance: exhaust, parts: through('exhaust') }, { chance: 1 - intake - exhaust, parts: through(null) }]
 }
 
-function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
+function listener(index: number, reading: Noted, group: RepeatGroup, evidence: Evidence, knowledge: Knowledge, ears: Ears, curve: PercentCurve, whenWet: WhenWet) {
   const { seepage, throughOpenValve, sameAgain } = knowledge.listening
   const noiseFrom = (area: number): number => heardElsewhere(area, knowledge)
   const levels = levelsOf(reading)
@@ -236,6 +246,8 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
     !unchanged || same[p] === null ? chance : (same[p] === true ? sameAgain.value : 0) + (1 - sameAgain.value) * chance
   const pastBridge = pastNeighbours(index, reading, evidence, knowledge)
   const tight: PastNeighbours[] = [{ chance: 1, parts: new Float64Array(PLACES.length) }]
+  // of those that cannot be the same leak each stands for itself; the group counts them
+  const power = group.tempering * (group.apart > 0 ? 1 : reading.times)
   const shown = group.percent === null ? null : heardPart(group.percent)
   const usual = knowledge.leakageTest.healthyLeak.value.median
   return (row: LeakRow, healthyAreas: Float64Array, out: Float64Array, at: number): void => {
@@ -256,7 +268,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
       }
       product += here
     }
-    if (group.tempering !== 1) product **= group.tempering
+    if (power !== 1) product **= power
     const heard = levels[crankcase]!
     if (heard < 0) {
       for (let l = 0; l < healthyAreas.length; l++) out[at + l]! *= product
@@ -266,7 +278,7 @@ function listener(index: number, reading: LeakageEvidence, group: RepeatGroup, e
     const part = flows * (group.wet ? whenWet.part : 1)
     for (let l = 0; l < healthyAreas.length; l++) {
       const chance = heardAgain(crankcase, !group.wet && stopped === 0, ears.chance(crankcase, heard, own + part * healthyAreas[l]!))
-      out[at + l]! *= product * (group.tempering === 1 ? chance : chance ** group.tempering)
+      out[at + l]! *= product * (power === 1 ? chance : chance ** power)
     }
   }
 }
