@@ -31,6 +31,12 @@ export const past: Readonly<Record<string, Entry<PastFactors>>> = {
   sideValves: entry({ faults: {}, causes: {}, cures: { 'rocker-pushrod': { 'valve-not-opening': 0 } } }, COMMON_PRACTICE, 'Side valves stand on their tappets: there are no rockers and no pushrods.'),
 }
 
+/** What a run of some minutes between two tests does. */
+export const afterRun = {
+  passes: entry<Readonly<Partial<Record<Fault, number>>>>({ 'valve-sticking': 0.6, 'ring-broken-or-stuck': 0.2, 'fuel-wash': 0.5, 'carbon-build-up': 0.15 }, 'AC 43.13-1B par. 8-14b(5)(i): run and test again; chances from memory', 'Chance that a fault is gone after it.'),
+  seems: entry({ sound: 0.02, faulty: 0.03 }, FROM_MEMORY, 'Chance that another test reads otherwise all the same.'),
+} as const
+
 /** Where the past begins to count. */
 export const pastLimits = {
   storedMonths: entry(6, COMMON_PRACTICE, 'Months of storage from which rings and valves stick.'),

@@ -1,7 +1,7 @@
 import { causes, crankingSpeed, levels, oneBank, otherGauge, wornEvenly } from './causes.ts'
 import { bridge, faults, faultyCylinder, pairs, tendencies, withCylinders } from './faults.ts'
 import { fingerprint } from './hash.ts'
-import { past, pastLimits } from './history.ts'
+import { afterRun, past, pastLimits } from './history.ts'
 import { listening } from './listening.ts'
 import { borescope, ignition, plugs, running, trace, valveTrain } from './looks.ts'
 import { minutes, stopping } from './minutes.ts'
@@ -14,7 +14,7 @@ export const KNOWLEDGE_VERSION = '19'
 
 const tables = {
   faults, bridge, pairs, tendencies, population: { faultyCylinder, withCylinders }, causes, wornEvenly, oneBank, otherGauge, crankingSpeed, levels, noise, leakageTest, oil, listening,
-  plugs, ignition, borescope, running, trace, valveTrain, cylinderSigns, engineSigns, groups, otherOil, quiet, vacuum, vacuumDepth, past, pastLimits, minutes, stopping,
+  plugs, ignition, borescope, running, trace, valveTrain, cylinderSigns, engineSigns, groups, otherOil, quiet, vacuum, vacuumDepth, past, pastLimits, afterRun, minutes, stopping,
   operations, growth,
 }
 

@@ -33,6 +33,7 @@ const TABLES: ReadonlyArray<readonly [keyof Knowledge, string, string]> = [
   ['vacuumDepth', 'How deep a steady needle stands', ''],
   ['past', 'The engine\'s past and conditions', 'Factors on shares of faults and causes.'],
   ['pastLimits', 'Where the past begins to count', ''],
+  ['afterRun', 'A run between two tests', ''],
   ['minutes', 'Minutes of each test', ''],
   ['stopping', 'When to stop testing', ''],
   ['operations', 'Repairs', 'Hours on a simple iron overhead-valve four (low, high), and the chance that it cures each fault.'],

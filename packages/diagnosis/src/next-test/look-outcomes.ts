@@ -94,6 +94,6 @@ export function liftOutcomes(inference: Inference, sister: boolean): Outcomes {
 
 /** After a run: what sticks may come free. */
 export function runOutcomes(inference: Inference): Outcomes {
-  const passes: Readonly<Record<string, number>> = { 'valve-sticking': 0.6, 'ring-broken-or-stuck': 0.2, 'fuel-wash': 0.5, 'carbon-build-up': 0.15 }
-  return byFault(inference, [0.02, ...FAULTS.map((f) => passes[f] ?? 0.03)].map((p) => [p, 1 - p]))
+  const { passes, seems } = inference.space.knowledge.afterRun
+  return byFault(inference, [seems.value.sound, ...FAULTS.map((f) => passes.value[f] ?? seems.value.faulty)].map((p) => [p, 1 - p]))
 }
