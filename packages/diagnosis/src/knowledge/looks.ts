@@ -82,6 +82,7 @@ export const running = {
   leakPart: entry(0.4, FROM_MEMORY, 'Part of the loss that a leak costs while cranking (logarithm) that it costs while running.'),
   leakPartSpread: entry(0.2, FROM_MEMORY, 'How far that part may be off.'),
   sistersSayNothing: entry(0.02, FROM_MEMORY, 'A density that any running compression has against its sisters (logarithm): misread, another idle.'),
+  sessionSaysNothing: entry(0.05, FROM_MEMORY, 'A density that any cranking compression of another session has against its sisters there.'),
   saysNothing: entry(0.08, FROM_MEMORY, 'A density that it has against cranking, whatever the engine suffers from: a valve that hardly opens, a throttle that does not open with the pedal.'),
 } as const
 

@@ -53,9 +53,6 @@ function makeLooks(sights: CylinderEvidence['sights'], states: StateSpace, knowl
   return { both, withIgnition, speaksOfIgnition }
 }
 
-/** Density of a pressure of another session against its sisters there, whatever the cylinder suffers from. */
-const ANOTHER_SESSION_SAYS_NOTHING = 0.05
-
 function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: StateSpace, knowledge: Knowledge): number {
   switch (sight.kind) {
     case 'plug': return plugChance(sight.appearance, sight.afterRunAtSpeed, s, ignition, states, knowledge)
@@ -83,12 +80,12 @@ function chanceOf(sight: SightEvidence, s: number, ignition: boolean, states: St
     }
     case 'relative': {
       // against sisters: a leak costs less when the engine turns fast
-      const { leakPart, leakPartSpread, sistersSayNothing } = knowledge.running
+      const { leakPart, leakPartSpread, sistersSayNothing, sessionSaysNothing } = knowledge.running
       const turning = sight.of === 'running' || sight.of === 'snap'
       const part = turning ? leakPart.value : 1
       const scatter = part * states.scatter[s]! + (turning ? leakPartSpread.value * states.loss[s]! : 0)
       const variance = sight.sd ** 2 + knowledge.noise.sisters.value ** 2 + scatter ** 2
-      const saysNothing = turning ? sistersSayNothing.value : ANOTHER_SESSION_SAYS_NOTHING
+      const saysNothing = (turning ? sistersSayNothing : sessionSaysNothing).value
       if (turning && isDead(states.own[s]!)) {
         return runningWhenDead(s, states, knowledge).reduce((sum, [weight, mean, sd]) => sum + 0.95 * weight * normal(sight.logRatio - mean, sight.sd ** 2 + sd ** 2), saysNothing)
       }

@@ -1,7 +1,6 @@
 import type { Operation as OperationName, RepairOption } from '@evenbore/contract'
 import { CAUSES } from '../knowledge/causes.ts'
 import { FAULTS } from '../knowledge/faults.ts'
-import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Operation } from '../knowledge/operations.ts'
 import type { Inference } from '../model/posterior.ts'
 import { somewhere } from '../model/somewhere.ts'
@@ -18,6 +17,9 @@ const MOST_OPTIONS = 8
 const LEAST_ADDED = 0.05
 /** Below this chance that all cylinders have something in common nothing is repaired for it. */
 const LEAST_OF_ENGINE = 0.4
+
+/** A repair and what the operation does in this engine. */
+interface Ranked { readonly option: RepairOption; readonly does: Operation }
 
 /** Units with enough chance of being wrong to think of a repair; cylinders 1-based. */
 export function suspects(inference: Inference): Unit[] {
@@ -51,7 +53,7 @@ export function repairs(inference: Inference, size: EngineSize, pastCures: Reado
   const units = suspects(inference)
   if (units.length === 0) return []
   const { operations } = inference.space.knowledge
-  const options: (RepairOption & { ratio: number })[] = []
+  const options: Ranked[] = []
   for (const [name, entry] of Object.entries(operations)) {
     const value = { ...entry.value, cures: { ...entry.value.cures, ...pastCures[name] } }
     const helped = units.filter((u) => cureOf(value, u) > 0.02 * u.wrong)
@@ -60,26 +62,25 @@ export function repairs(inference: Inference, size: EngineSize, pastCures: Reado
     const cures = cureChance(value, units)
     const expectedMinutes = operationMinutes(value, size, cylinders, inference.space.knowledge)
     if (cures < 0.02) continue
-    options.push({ operation: name as OperationName, ...(cylinders.length > 0 ? { cylinders } : {}), cures, expectedMinutes, ratio: cures / expectedMinutes })
+    options.push({ option: { operation: name as OperationName, ...(cylinders.length > 0 ? { cylinders } : {}), cures, expectedMinutes }, does: value })
   }
-  const ordered = options.sort((a, b) => b.ratio - a.ratio || a.operation.localeCompare(b.operation)).map(({ ratio: _, ...option }) => option)
-  return [...looksThatPay(inference, units, size), ...withoutIdle(ordered, inference.space.knowledge, pastCures, units)].slice(0, MOST_OPTIONS)
+  const ratio = ({ option }: Ranked): number => option.cures / option.expectedMinutes
+  const ordered = options.sort((a, b) => ratio(b) - ratio(a) || a.option.operation.localeCompare(b.option.operation))
+  return [...looksThatPay(inference, units, size), ...withoutIdle(ordered, units)].slice(0, MOST_OPTIONS)
 }
 
 /** Operations that add something to those before them, each taken to fail by itself. */
-function withoutIdle<T extends Pick<RepairOption, 'operation' | 'cylinders'>>(ordered: readonly T[], { operations }: Knowledge, pastCures: Readonly<Record<string, Operation['cures']>>, units: readonly Unit[]): T[] {
-  const failed = new Map<string, number>()
-  let before = 0
-  return ordered.filter(({ operation, cylinders }) => {
-    const { value } = operations[operation]!, cures = { ...value.cures, ...pastCures[operation] }
-    const then = new Map(failed)
-    for (const [what, cure] of Object.entries(cures)) then.set(what, (then.get(what) ?? 1) * (1 - cure))
-    const after = cureChance({ ...value, cures: Object.fromEntries([...then].map(([what, left]) => [what, 1 - left])) }, units)
+function withoutIdle(ordered: readonly Ranked[], units: readonly Unit[]): RepairOption[] {
+  let cured: Readonly<Record<string, number>> = {}, before = 0
+  return ordered.flatMap(({ option, does }) => {
+    const then = { ...cured }
+    for (const [what, cure] of Object.entries(does.cures)) then[what] = 1 - (1 - (then[what] ?? 0)) * (1 - cure)
+    const after = cureChance({ ...does, cures: then }, units)
     // of a worn engine rings, rebore and overhaul are choices, not one after the other
-    if (before > 0 && cylinders !== undefined && after - before < LEAST_ADDED) return false
-    for (const [what, left] of then) failed.set(what, left)
+    if (before > 0 && option.cylinders !== undefined && after - before < LEAST_ADDED) return []
+    cured = then
     before = after
-    return true
+    return [option]
   })
 }
 
